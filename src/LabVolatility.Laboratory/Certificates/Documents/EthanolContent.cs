@@ -1,0 +1,4 @@
+namespace LabVolatility.Laboratory.Certificates.Documents;
+
+/// <summary>A measured ethanol content, percent by volume as reported.</summary>
+public sealed record EthanolContent(string Percent, string Method);
