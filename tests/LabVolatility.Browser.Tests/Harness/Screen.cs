@@ -1,0 +1,16 @@
+namespace LabVolatility.Browser.Tests.Harness;
+
+/// <summary>A screen that people really stand at; sizes in CSS pixels.</summary>
+public sealed record Screen(string Name, int Width, int Height, bool Touch)
+{
+    /// <summary>The laboratory's desk computer.</summary>
+    public static Screen Desk { get; } = new("desk", 1366, 768, false);
+
+    /// <summary>A ten-inch tablet held upright.</summary>
+    public static Screen Tablet { get; } = new("tablet", 810, 1080, true);
+
+    /// <summary>Every screen on which every page has to work.</summary>
+    public static IReadOnlyList<Screen> All { get; } = [Desk, Tablet];
+
+    public override string ToString() => Name;
+}

@@ -1,0 +1,81 @@
+using LabVolatility.Browser.Tests.Harness;
+using Microsoft.Playwright;
+using Xunit;
+
+[assembly: AssemblyFixture(typeof(Stage))]
+
+namespace LabVolatility.Browser.Tests.Harness;
+
+/// <summary>One running application and one browser for all tests of this project.</summary>
+public sealed class Stage : IAsyncLifetime
+{
+    private PublishedApplication? _application;
+    private IPlaywright? _playwright;
+    private IBrowser? _browser;
+
+    /// <summary>Where the application answers, with a slash at the end.</summary>
+    public Uri Address => Application.Address;
+
+    private PublishedApplication Application => _application ?? throw new InvalidOperationException("The application is not running.");
+
+    public async ValueTask InitializeAsync()
+    {
+        var cancellation = TestContext.Current.CancellationToken;
+        _playwright = await Playwright.CreateAsync();
+        _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
+        {
+            ExecutablePath = TestSettings.Chromium,
+            Args =
+            [
+                "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+                "--disable-component-update", "--disable-sync",
+                // Any other host is unknown to the browser, so that no test depends on a network.
+                "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1",
+            ],
+        });
+        _application = await PublishedApplication.StartAsync(cancellation);
+    }
+
+    /// <summary>
+    /// Runs <paramref name="work"/> in a browser of its own (cookies, storage), then fails if a page wrote an error to its
+    /// console, threw, or asked another host for something.
+    /// </summary>
+    public async Task VisitAsync(Screen screen, Func<Visit, Task> work)
+    {
+        ArgumentNullException.ThrowIfNull(screen);
+        ArgumentNullException.ThrowIfNull(work);
+        await using var context = await _browser!.NewContextAsync(new BrowserNewContextOptions
+        {
+            BaseURL = Address.AbsoluteUri,
+            ViewportSize = new ViewportSize { Width = screen.Width, Height = screen.Height },
+            HasTouch = screen.Touch,
+            ReducedMotion = ReducedMotion.Reduce,
+            ColorScheme = ColorScheme.Light,
+            Locale = "en-GB",
+        });
+        var complaints = new Complaints(context, Address);
+        var page = await context.NewPageAsync();
+        var visit = new Visit(page, screen, complaints);
+        try
+        {
+            await work(visit);
+        }
+        catch
+        {
+            await visit.PictureOfFailureAsync();
+            TestContext.Current.TestOutputHelper?.WriteLine($"At {page.Url}\n{complaints}\nThe application's last lines:\n{Application.Log}");
+            throw;
+        }
+
+        Assert.True(complaints.None, complaints.ToString());
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (_browser is not null)
+            await _browser.DisposeAsync();
+        _playwright?.Dispose();
+        if (_application is not null)
+            await _application.DisposeAsync();
+    }
+}

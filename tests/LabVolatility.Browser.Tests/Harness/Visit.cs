@@ -1,0 +1,72 @@
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+
+namespace LabVolatility.Browser.Tests.Harness;
+
+/// <summary>One person at one screen.</summary>
+public sealed class Visit
+{
+    private readonly Screen _screen;
+
+    internal Visit(IPage page, Screen screen, Complaints complaints) => (Page, _screen, Complaints) = (page, screen, complaints);
+
+    public IPage Page { get; }
+
+    /// <summary>What the browser found wrong so far; a test that provokes an error says so here.</summary>
+    public Complaints Complaints { get; }
+
+    /// <summary>Opens a static page, such as the sign-in.</summary>
+    public async Task OpenStaticAsync(string path) => await Page.GotoAsync(path, new PageGotoOptions { WaitUntil = WaitUntilState.Load });
+
+    /// <summary>Opens a page and waits until it takes input.</summary>
+    public async Task OpenAsync(string path)
+    {
+        await OpenStaticAsync(path);
+        await InteractiveAsync();
+    }
+
+    /// <summary>Waits until the page's circuit is up: what is typed earlier would be lost.</summary>
+    public async Task InteractiveAsync() =>
+        await Page.Locator("[data-interactive=yes]").First.WaitForAsync(new LocatorWaitForOptions { State = WaitForSelectorState.Attached });
+
+    /// <summary>Signs in as one of the demo laboratory's people, by their full name as the sign-in page lists it.</summary>
+    public async Task SignInAsync(string fullName)
+    {
+        await OpenStaticAsync("sign-in");
+        await Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { NameRegex = new Regex(Regex.Escape(fullName)) }).ClickAsync();
+        await Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "Sign in", Exact = true }).ClickAsync();
+        await InteractiveAsync();
+    }
+
+    /// <summary>Fails on any serious or critical accessibility finding, in the light and in the dark theme.</summary>
+    public async Task AccessibleAsync()
+    {
+        foreach (var scheme in new[] { ColorScheme.Dark, ColorScheme.Light })
+        {
+            await Page.EmulateMediaAsync(new PageEmulateMediaOptions { ColorScheme = scheme });
+            await AccessibilityScan.RunAsync(Page, $"{Page.Url}, {_screen}, {scheme}");
+        }
+    }
+
+    /// <summary>Takes a picture of the page in both themes, where pictures are asked for.</summary>
+    public async Task PictureAsync(string name)
+    {
+        if (TestSettings.Pictures is not { } folder)
+            return;
+
+        foreach (var scheme in new[] { ColorScheme.Dark, ColorScheme.Light })
+        {
+            await Page.EmulateMediaAsync(new PageEmulateMediaOptions { ColorScheme = scheme });
+            await SaveAsync(Path.Combine(folder, $"{name}-{_screen}-{(scheme == ColorScheme.Dark ? "dark" : "light")}.png"));
+        }
+    }
+
+    internal async Task PictureOfFailureAsync()
+    {
+        if (TestSettings.Pictures is { } folder && !Page.IsClosed)
+            await SaveAsync(Path.Combine(folder, $"failed-{Guid.NewGuid():N}.png"));
+    }
+
+    private async Task SaveAsync(string path) =>
+        await Page.ScreenshotAsync(new PageScreenshotOptions { Path = path, Animations = ScreenshotAnimations.Disabled });
+}
