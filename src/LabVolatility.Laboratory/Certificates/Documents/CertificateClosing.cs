@@ -1,0 +1,77 @@
+using PdfSharp.Drawing;
+
+namespace LabVolatility.Laboratory.Certificates.Documents;
+
+/// <summary>Remarks, amendments, what the certificate does not say, and the signature.</summary>
+internal static class CertificateClosing
+{
+    private static readonly IReadOnlyList<string> Reservations =
+    [
+        "The results relate only to the samples named in this certificate.",
+        "The software supports, and does not replace, a competent person's judgement. Local codes, site rules and "
+            + "authorised practice come first.",
+        "The certificate is to be passed on whole; parts of it only with the laboratory's consent.",
+    ];
+
+    private const string AsReceived =
+        "The laboratory did not draw the samples itself: the results apply to the samples as received.";
+
+    public static void Write(PageFlow flow, CertificateContent content, LocalTimes times)
+    {
+        Remarks(flow, content);
+        Amendments(flow, content, times);
+        flow.Heading("Reservations");
+        foreach (var reservation in Reservations)
+            flow.Paragraph(reservation, flow.Faces.Body);
+        Signature(flow, content, times);
+    }
+
+    private static void Remarks(PageFlow flow, CertificateContent content)
+    {
+        List<RemarkLine> remarks = [.. content.Remarks];
+        if (content.SamplesAsReceived)
+            remarks.Add(new RemarkLine("Sampling", AsReceived));
+        if (content.Results.Any(r => r.Suffix.Length > 0))
+            remarks.Add(new RemarkLine("Suffix H", "The sample was hazy; the method's precision does not apply to the result."));
+        if (remarks.Count == 0)
+            return;
+        flow.Heading("Findings and remarks");
+        TableWriter.Write(
+            flow,
+            [new("Subject", 2), new("Finding or remark", 9)],
+            remarks.Select(IReadOnlyList<TableCell> (r) => [new(r.Heading, Bold: true), r.Text]));
+    }
+
+    private static void Amendments(PageFlow flow, CertificateContent content, LocalTimes times)
+    {
+        if (content.Amendments.Count == 0)
+            return;
+        flow.Heading("Amended since it was first reported");
+        TableWriter.Write(
+            flow,
+            [new("What", 3), new("Before", 1.6), new("After", 1.6), new("Why", 4), new("By, at", 2.6)],
+            content.Amendments.Select(IReadOnlyList<TableCell> (a) =>
+                [new(a.What, Bold: true), a.Before, a.After, a.Why, TableCell.Of(a.By, times.At(a.At))]));
+    }
+
+    private static void Signature(PageFlow flow, CertificateContent content, LocalTimes times)
+    {
+        var signature = content.Signature;
+        flow.Heading("Signature", following: 96);
+        FactGrid.Write(
+            flow,
+            ("Signed by", signature.Name),
+            ("Role", signature.Role),
+            ("Meaning", signature.Meaning),
+            ("Signed at", times.AtWithZone(signature.SignedAt)));
+        flow.Top += 3;
+        flow.Paragraph(
+            "Signed electronically under the person's own account; the record is kept by the laboratory.", flow.Faces.Small);
+        flow.Top += 10;
+        flow.Put(
+            $"End of certificate {CertificatePdf.NumberAndRevision(content)}",
+            flow.Faces.BodyBold,
+            PageFlow.Left + (PageFlow.Width / 2),
+            XStringFormats.TopCenter);
+    }
+}
