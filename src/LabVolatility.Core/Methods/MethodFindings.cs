@@ -1,0 +1,82 @@
+using LabVolatility.Core.Quantities;
+
+namespace LabVolatility.Core.Methods;
+
+/// <summary>What a method remarks or rejects about a determination.</summary>
+internal static class MethodFindings
+{
+    public static Finding TotalMissing(TestMethod method) =>
+        Block(FindingCodes.ReadingMissing, $"{method.Designation} needs the total pressure; read it and enter it.");
+
+    public static IReadOnlyList<Finding> All(
+        TestMethod method, Readings readings, SampleCondition sample, Correlation correlation, ReportedResult? correlated) =>
+    [
+        .. Scope(method, readings.TotalPressure!.Value, correlation, correlated),
+        .. Chamber(method, readings),
+        .. Run(readings),
+        .. SampleFindings.All(method, sample),
+    ];
+
+    private static IEnumerable<Finding> Scope(
+        TestMethod method, AbsolutePressure total, Correlation correlation, ReportedResult? correlated)
+    {
+        if (correlated is null)
+        {
+            yield return Block(
+                FindingCodes.OutsideScope,
+                $"{correlation.Equation(total.Unit)} falls below zero at {total}. The method can't answer; check the reading and its unit.");
+            yield break;
+        }
+
+        var pressure = method.Scope.Quantity == method.TotalSymbol
+            ? total
+            : AbsolutePressure.From(correlated.Value, correlated.Unit);
+        if (!method.Scope.Covers(pressure))
+        {
+            yield return Warn(
+                FindingCodes.OutsideScope,
+                $"{method.Scope.Quantity} is outside {method.Scope.Range(pressure.Unit)}, which {method.Scope.Source} covers: there is no precision here. Say so with the result, or take a method that covers it.");
+        }
+    }
+
+    private static IEnumerable<Finding> Chamber(TestMethod method, Readings readings)
+    {
+        if (readings.Temperature is { } temperature
+            && IsOff(temperature.In(TemperatureUnit.Celsius), method.NominalTemperature.In(TemperatureUnit.Celsius), method.TemperatureTolerance))
+        {
+            yield return Block(
+                FindingCodes.TemperatureOff,
+                $"The chamber was at {temperature}; the method is set to {method.NominalTemperature} ± {Rounding.Plain(method.TemperatureTolerance)} °C, and the correlation holds there only. Bring it to temperature and test a new container.");
+        }
+
+        if (readings.VaporLiquidRatio is { } ratio && IsOff(ratio, method.NominalRatio, method.RatioTolerance))
+        {
+            yield return Block(
+                FindingCodes.RatioOff,
+                $"The vapour-liquid ratio was {Rounding.Plain(ratio)}; the method demands {Rounding.Plain(method.NominalRatio - method.RatioTolerance)} to {Rounding.Plain(method.NominalRatio + method.RatioTolerance)}, since pressure falls as the ratio grows. Check the volumes and test a new container.");
+        }
+    }
+
+    private static IEnumerable<Finding> Run(Readings readings)
+    {
+        if (readings.ChilledTo is { } chilled)
+        {
+            var celsius = chilled.In(TemperatureUnit.Celsius);
+            if (celsius > BottleMethod.HighestChilledCelsius)
+                yield return Block(FindingCodes.NotChilled, $"The sample was opened at {chilled}; the method asks for 0 to 1 °C, or light ends are lost. Chill a new container.");
+            else if (celsius < BottleMethod.LowestChilledCelsius)
+                yield return Warn(FindingCodes.NotChilled, $"The sample was opened at {chilled}; the method asks for 0 to 1 °C. Look for ice or haze, and set the bath.");
+        }
+
+        if (readings.AtEquilibrium == false)
+            yield return Block(FindingCodes.NotAtEquilibrium, "The pressure had not come to rest, so it isn't the vapour pressure. Wait until three readings a minute apart agree within 0.1 kPa.");
+        if (readings.FirstTestOnContainer == false)
+            yield return Block(FindingCodes.FirstTest, "Another test had opened this container, which loses light ends. Take a sealed container.");
+    }
+
+    private static bool IsOff(decimal value, decimal nominal, decimal tolerance) => Math.Abs(value - nominal) > tolerance;
+
+    private static Finding Block(string code, string message) => new(code, FindingSeverity.Blocking, message);
+
+    private static Finding Warn(string code, string message) => new(code, FindingSeverity.Warning, message);
+}

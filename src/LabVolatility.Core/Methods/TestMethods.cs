@@ -1,0 +1,89 @@
+using LabVolatility.Core.Quantities;
+
+namespace LabVolatility.Core.Methods;
+
+/// <summary>The test methods that ship.</summary>
+public static class TestMethods
+{
+    /// <summary>Designation of the mini method of ASTM.</summary>
+    public const string AstmD5191 = "ASTM D5191";
+
+    /// <summary>Designation of the air-saturated mini method of CEN.</summary>
+    public const string En13016Part1 = "EN 13016-1";
+
+    /// <summary>All that ship.</summary>
+    public static IReadOnlyList<TestMethod> All { get; } =
+    [
+        new()
+        {
+            Designation = AstmD5191,
+            Edition = "22",
+            Title = "Vapour pressure of gasoline and gasoline-oxygenate blends, mini method",
+            TotalSymbol = "Ptot",
+            Quantities = ["Ptot", "DVPE", "RVP"],
+            Scope = new("Ptot", 7m, 130m, 1.0m, 18.6m, "ASTM D5191-19, scope", FactStatus.Published),
+            NominalTemperature = Temperature.From(37.8m, TemperatureUnit.Celsius),
+            TemperatureTolerance = 0.1m,
+            NominalRatio = 4.00m,
+            RatioTolerance = 0.05m,
+            DefaultAuthority = Authority.Astm,
+            Authorities = [Authority.Astm, Authority.Epa, Authority.Carb],
+            OneTestPerContainer = true,
+            MinimumContainerVolume = Volume.From(125m, VolumeUnit.Millilitre),
+            PrecisionContainerVolumes =
+                [Volume.From(1m, VolumeUnit.Litre), Volume.From(250m, VolumeUnit.Millilitre)],
+            Kinds = BottleMethod.Kinds,
+            Containers = BottleMethod.Containers,
+            Handling = BottleMethod.Handling("ASTM D5191-22, sampling and sample preparation"),
+            Cautions = BottleMethod.Cautions,
+            Status = FactStatus.FromMemory,
+            Sources =
+            [
+                "ASTM D5191-22, equation 1 (kPa published, psi from memory)",
+                "ASTM D5191-19, scope (published)",
+                "ASTM D5191-22, apparatus: 37.8 ± 0.1 °C as published for ASTM D5482, ratio 3.95 to 4.05",
+                "ASTM D5842, sampling (published)",
+            ],
+        },
+        new()
+        {
+            Designation = En13016Part1,
+            Edition = "2024",
+            Title = "Air-saturated vapour pressure (ASVP) and the dry vapour pressure equivalent (DVPE) from it",
+            TotalSymbol = "ASVP",
+            Quantities = ["ASVP", "DVPE"],
+            Scope = new("DVPE", 15.5m, 106.0m, null, null, "EN 13016-1:2024, scope", FactStatus.Published),
+            NominalTemperature = Temperature.From(37.8m, TemperatureUnit.Celsius),
+            TemperatureTolerance = 0.1m,
+            NominalRatio = 4.00m,
+            RatioTolerance = 0.05m,
+            DefaultAuthority = Authority.En,
+            Authorities = [Authority.En],
+            OneTestPerContainer = true,
+            MinimumContainerVolume = Volume.From(50m, VolumeUnit.Millilitre),
+            PrecisionContainerVolumes =
+                [Volume.From(1m, VolumeUnit.Litre), Volume.From(250m, VolumeUnit.Millilitre)],
+            Kinds = BottleMethod.Kinds,
+            Containers = BottleMethod.Containers,
+            Handling = BottleMethod.Handling("EN 13016-1:2024, sampling and sample preparation"),
+            Cautions = BottleMethod.Cautions,
+            Status = FactStatus.FromMemory,
+            Sources =
+            [
+                "EN 13016-1:2024, scope (published)",
+                "EN 13016-1:2024, calculation of DVPE (from memory; the constants of ASTM D5191)",
+                "EN 13016-1:2007, annex A: 50 mL containers (published)",
+                "EN 13016-1:2024, apparatus settings taken as those of ASTM D5191 (from memory)",
+            ],
+        },
+    ];
+
+    /// <summary>Finds a method by its designation, without edition; false where none ships.</summary>
+    /// <param name="designation">For example "ASTM D5191".</param>
+    /// <param name="method">The method.</param>
+    public static bool TryFind(string? designation, [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out TestMethod? method)
+    {
+        method = All.FirstOrDefault(candidate => candidate.Designation == designation);
+        return method is not null;
+    }
+}
