@@ -1,6 +1,7 @@
 namespace LabVolatility.Core.Methods;
 
 /// <summary>Words for whose correlation is meant.</summary>
+/// <remarks>Source: none; words of our own interface.</remarks>
 public static class Authorities
 {
     /// <summary>All of them.</summary>

@@ -3,6 +3,7 @@ using LabVolatility.Core.Quantities;
 namespace LabVolatility.Core.Methods;
 
 /// <summary>An authority's equation from a total pressure to the pressure that a specification speaks of.</summary>
+/// <remarks>Source: the one that each printed form names.</remarks>
 /// <param name="Name">"ASTM D5191", "EN 13016-1", "EPA" or "CARB", or the laboratory's own name.</param>
 /// <param name="Authority">Whose it is.</param>
 /// <param name="Method">The designation of the method whose total pressure it takes.</param>

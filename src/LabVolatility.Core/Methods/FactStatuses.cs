@@ -1,6 +1,7 @@
 namespace LabVolatility.Core.Methods;
 
 /// <summary>Words for how well a figure is known.</summary>
+/// <remarks>Source: none; words of our own interface.</remarks>
 public static class FactStatuses
 {
     /// <summary>All of them.</summary>

@@ -3,6 +3,7 @@ using LabVolatility.Core.Quantities;
 namespace LabVolatility.Core.Methods;
 
 /// <summary>The pressures that a method covers, both ends included.</summary>
+/// <remarks>Source: the one that each scope names.</remarks>
 /// <param name="Quantity">What the range speaks of: "Ptot" or "DVPE".</param>
 /// <param name="LowKpa">Lower end in kPa.</param>
 /// <param name="HighKpa">Upper end in kPa.</param>

@@ -1,6 +1,7 @@
 namespace LabVolatility.Core.Methods;
 
 /// <summary>Words for what a sample is.</summary>
+/// <remarks>Source: none; words of our own interface.</remarks>
 public static class SampleKinds
 {
     /// <summary>All of them.</summary>

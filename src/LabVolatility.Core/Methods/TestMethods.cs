@@ -3,6 +3,7 @@ using LabVolatility.Core.Quantities;
 namespace LabVolatility.Core.Methods;
 
 /// <summary>The test methods that ship.</summary>
+/// <remarks>Source: named in each method's Sources, with how well it is known.</remarks>
 public static class TestMethods
 {
     /// <summary>Designation of the mini method of ASTM.</summary>
