@@ -22,7 +22,7 @@ internal static class CertificateClosing
         Amendments(flow, content, times);
         flow.Heading("Reservations");
         foreach (var reservation in Reservations)
-            flow.Paragraph(reservation, flow.Faces.Body);
+            flow.Paragraph(reservation, flow.Faces.Table);
         Signature(flow, content, times);
     }
 
@@ -57,7 +57,7 @@ internal static class CertificateClosing
     private static void Signature(PageFlow flow, CertificateContent content, LocalTimes times)
     {
         var signature = content.Signature;
-        flow.Heading("Signature", following: 96);
+        flow.Heading("Signature", following: 72);
         FactGrid.Write(
             flow,
             ("Signed by", signature.Name),

@@ -14,7 +14,7 @@ internal static class CertificateEvidence
             flow,
             [
                 new("Sample", 2.1), new("Level and point", 2.2), new("Sampled", 2.6), new("Received", 2.1),
-                new("Containers", 2.4), new("Seal and condition", 3),
+                new("Containers", 2), new("Seal and condition", 3.6),
             ],
             content.Samples.Select(sample => Sample(sample, times)));
 
@@ -22,8 +22,8 @@ internal static class CertificateEvidence
         TableWriter.Write(
             flow,
             [
-                new("Quantity", 1.4), new("Sample", 1.6), new("Value as reported", 1.5, RightAligned: true), new("Unit", 0.9),
-                new("Test method, correlation", 3.1), new("Determinations", 1.7), new("Precision", 2.3),
+                new("Quantity", 1.2), new("Sample", 1.5), new("Reported", 1.3, RightAligned: true), new("Unit", 0.9),
+                new("Test method, correlation", 3.8), new("Determinations", 1.7), new("Precision", 1.9),
             ],
             content.Results.Select(Result));
 
@@ -34,8 +34,8 @@ internal static class CertificateEvidence
         TableWriter.Write(
             flow,
             [
-                new("Quantity, sample", 2), new("Container", 2.1), new("Value", 1.3, RightAligned: true),
-                new("Instrument", 1.8), new("Measured at", 2.1), new("Measured by", 2), new("Use", 2.6),
+                new("Quantity, sample", 2.5), new("Container", 2.1), new("Value", 1.3, RightAligned: true),
+                new("Instrument", 1.8), new("Measured at", 2.1), new("Measured by", 2), new("Use", 2.3),
             ],
             determinations.Select(d => Determination(d.result, d.run, times)));
     }
@@ -47,7 +47,7 @@ internal static class CertificateEvidence
         TableCell.Of(times.At(sample.SampledAt), sample.SampledBy),
         sample.ReceivedAt is { } received ? times.At(received) : NotRecorded,
         sample.Containers ?? NotRecorded,
-        TableCell.Of("Seal: " + (sample.Seal ?? NotRecorded), "Condition: " + (sample.Condition ?? NotRecorded)),
+        TableCell.Of("Seal: " + (sample.Seal ?? NotRecorded), sample.Condition ?? "Condition: " + NotRecorded),
     ];
 
     private static IReadOnlyList<TableCell> Result(ResultLine result)
@@ -61,7 +61,7 @@ internal static class CertificateEvidence
             result.Unit,
             TableCell.Of(
                 result.Method,
-                result.Correlation is null ? null : "Correlation: " + result.Correlation,
+                result.Correlation,
                 result.ReportedBy is null ? null : "Reported by " + result.ReportedBy),
             result.Determinations.Count == 0 ? NotRecorded : Invariant($"{used} of {result.Determinations.Count} used"),
             result.Precision ?? "not set",
@@ -70,7 +70,7 @@ internal static class CertificateEvidence
 
     private static IReadOnlyList<TableCell> Determination(ResultLine result, DeterminationLine run, LocalTimes times) =>
     [
-        TableCell.Of(result.Quantity, result.SampleNumber),
+        $"{result.Quantity}, {result.SampleNumber}",
         run.Container,
         $"{run.Value} {result.Unit}",
         run.Instrument,

@@ -13,21 +13,19 @@ internal static class CertificateJudgement
             TableWriter.Write(
                 flow,
                 [
-                    new("Limit", 2.1), new("Base + allowance = effective", 2), new("Source and standing", 2.9),
-                    new("As compared", 1.4, RightAligned: true), new("Margin", 1.3, RightAligned: true),
-                    new("Decision rule", 3), new("Outcome", 1.9),
+                    new("Limit", 2.2), new("Effective limit", 2.2), new("Source and standing", 2.9),
+                    new("Compared", 1.4, RightAligned: true), new("Margin", 1.3, RightAligned: true),
+                    new("Decision rule", 2.8), new("Outcome", 1.9),
                 ],
                 content.Limits.Select(Limit));
         }
 
-        flow.Heading("Statement of conformity");
+        flow.Heading("Statement of conformity (ISO/IEC 17025:2017, 7.8.6.2)");
         foreach (var sentence in ConformityStatement.For(content.Limits))
         {
             flow.Paragraph(sentence, flow.Faces.Body);
-            flow.Top += 3;
+            flow.Top += 2;
         }
-
-        flow.Paragraph("Statement after ISO/IEC 17025:2017, 7.8.6.2.", flow.Faces.Small);
     }
 
     private static IReadOnlyList<TableCell> Limit(LimitLine limit) =>
@@ -42,7 +40,7 @@ internal static class CertificateJudgement
         TableCell.Of(limit.Source, limit.Standing, limit.FromMemory ? FromMemory : null),
         limit.Compared is null ? "none" : $"{limit.Compared} {limit.Unit}",
         limit.Margin is null ? "none" : $"{limit.Margin} {limit.Unit}",
-        limit.Rule,
-        new(ConformityStatement.Words(limit.Outcome) + (limit.Why is null ? string.Empty : "\n" + limit.Why), Bold: true),
+        TableCell.Of(limit.Rule, limit.Why),
+        new(ConformityStatement.Words(limit.Outcome), Bold: true),
     ];
 }

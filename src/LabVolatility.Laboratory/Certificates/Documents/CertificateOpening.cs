@@ -32,20 +32,20 @@ internal static class CertificateOpening
         flow.Put(flow.Ruler.Shortened(issuer, flow.Faces.BodyBold, 390), flow.Faces.BodyBold, PageFlow.Left);
         flow.Top = top + 48;
         var bars = CodeDrawing.Bars(flow.Graphics, content.Number, PageFlow.Left, flow.Top, BarModule, 24);
-        flow.Top = top + 74;
+        flow.Top = top + 73;
         flow.Put(content.Number, flow.Faces.Table, PageFlow.Left + (bars / 2), XStringFormats.TopCenter);
 
-        flow.Top = top + SquareSide + 2;
-        flow.Put("Check code " + content.CheckCode, flow.Faces.TableBold, PageFlow.Left + PageFlow.Width, XStringFormats.TopRight);
+        var barsEnd = PageFlow.Left + bars + 20;
+        flow.Top = top + 48;
+        flow.Put("Check code " + content.CheckCode, flow.Faces.TableBold, squareLeft, XStringFormats.TopRight);
         flow.Top += 11;
-        var check = "Check at " + content.CheckAddress;
-        foreach (var line in flow.Ruler.Lines(check, flow.Faces.Small, PageFlow.Width))
+        foreach (var line in flow.Ruler.Lines(content.CheckAddress, flow.Faces.Small, squareLeft - barsEnd))
         {
-            flow.Put(line, flow.Faces.Small, PageFlow.Left + PageFlow.Width, XStringFormats.TopRight);
+            flow.Put(line, flow.Faces.Small, squareLeft, XStringFormats.TopRight);
             flow.Top += 9;
         }
 
-        flow.Top += 6;
+        flow.Top = Math.Max(flow.Top, top + SquareSide) + 4;
     }
 
     private static void Notices(PageFlow flow, CertificateContent content, LocalTimes times)
@@ -95,7 +95,7 @@ internal static class CertificateOpening
         flow.Heading("Destinations and period of use");
         TableWriter.Write(
             flow,
-            [new("Area", 3), new("Point of compliance", 2), new("Season", 3), new("Period of use, both days included", 3)],
+            [new("Area", 3), new("Point of compliance", 2), new("Season", 3), new("Period of use, inclusive", 3)],
             content.Destinations.Select(IReadOnlyList<TableCell> (d) =>
                 [d.Area, d.PointOfCompliance, d.Season, $"{LocalTimes.Day(d.From)} to {LocalTimes.Day(d.Until)}"]));
     }

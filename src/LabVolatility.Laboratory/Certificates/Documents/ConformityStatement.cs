@@ -6,7 +6,7 @@ namespace LabVolatility.Laboratory.Certificates.Documents;
 /// <remarks>ISO/IEC 17025:2017, 7.8.6.2.</remarks>
 public static class ConformityStatement
 {
-    /// <summary>The count first, then a sentence for each limit and outcome.</summary>
+    /// <summary>A sentence for each limit and outcome; before several of them their count.</summary>
     public static IReadOnlyList<string> For(IReadOnlyList<LimitLine> limits)
     {
         if (limits.Count == 0)
@@ -15,7 +15,7 @@ public static class ConformityStatement
             .GroupBy(l => (l.Quantity, l.Edge, l.Effective, l.Unit, l.Source, l.Standing, l.AppliesTo, l.Rule, l.Method,
                 l.Correlation, l.Outcome))
             .Select(group => Sentence(group.First(), [.. group.SelectMany(l => l.SampleNumbers).Distinct()]));
-        return [Count(limits), .. sentences];
+        return limits.Count == 1 ? [.. sentences] : [Count(limits), .. sentences];
     }
 
     /// <summary>The outcome as the certificate prints it.</summary>
@@ -42,14 +42,14 @@ public static class ConformityStatement
         var edge = limit.Edge == LimitEdge.Maximum ? "maximum" : "minimum";
         var bound = $"the {edge} of {limit.Effective} {limit.Unit} of {limit.Source} ({limit.Standing} limit"
             + (limit.AppliesTo is null ? ")" : $"; {limit.AppliesTo})");
-        var correlation = limit.Correlation is null ? string.Empty : $", correlation {limit.Correlation}";
+        var correlation = limit.Correlation is null ? string.Empty : $" (correlation {limit.Correlation})";
         var method = limit.Method is null ? string.Empty : $" by {limit.Method}{correlation}";
-        var result = $"{limit.Quantity}{method}{Of(samples)}";
+        var result = $"{limit.Quantity}{Of(samples)}{method}";
         var said = limit.Outcome switch
         {
-            LimitOutcome.Conforms => $"{result}: conforms to {bound}",
-            LimitOutcome.DoesNotConform => $"{result}: does not conform to {bound}",
-            LimitOutcome.NotDecided => $"{result}: conformity to {bound} is not decided",
+            LimitOutcome.Conforms => $"{result} conforms to {bound}",
+            LimitOutcome.DoesNotConform => $"{result} does not conform to {bound}",
+            LimitOutcome.NotDecided => $"Whether {result} conforms to {bound} is not decided",
             LimitOutcome.Incomplete => $"{limit.Quantity}: no result that may answer {bound}; incomplete",
             _ => throw new ArgumentOutOfRangeException(nameof(limit), limit.Outcome, "An outcome without words."),
         };
@@ -59,7 +59,7 @@ public static class ConformityStatement
     private static string Of(IReadOnlyList<string> samples) => samples.Count switch
     {
         0 => string.Empty,
-        1 => ", sample " + samples[0],
-        _ => ", samples " + string.Join(", ", samples),
+        1 => " of sample " + samples[0],
+        _ => " of samples " + string.Join(", ", samples),
     };
 }

@@ -5,9 +5,9 @@ namespace LabVolatility.Laboratory.Certificates.Documents;
 /// <summary>The decision rules in the words of a certificate.</summary>
 public static class DecisionRuleWords
 {
-    public const string Rounding = "simple acceptance after rounding to the limit's last place (ASTM E29, rounding method)";
+    public const string Rounding = "simple acceptance after rounding (ASTM E29, rounding method)";
 
-    public const string Absolute = "simple acceptance, value not rounded (ASTM E29, absolute method)";
+    public const string Absolute = "simple acceptance without rounding (ASTM E29, absolute method)";
 
     /// <param name="confidencePercent">One-sided confidence in percent.</param>
     /// <param name="acceptanceLimit">The acceptance limit with its unit, or null where R is not set.</param>

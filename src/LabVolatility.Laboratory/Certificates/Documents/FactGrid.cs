@@ -4,7 +4,7 @@ namespace LabVolatility.Laboratory.Certificates.Documents;
 internal static class FactGrid
 {
     private const double Gutter = 14;
-    private const double NameWidth = 88;
+    private const double NameWidth = 80;
 
     /// <summary>A fact whose value is null or blank is left out.</summary>
     public static void Write(PageFlow flow, params IReadOnlyList<(string Name, string? Value)> facts)
@@ -25,7 +25,7 @@ internal static class FactGrid
                 Values(flow, values[at], left + NameWidth, line);
             }
 
-            flow.Top += height + 2;
+            flow.Top += height + 1;
         }
     }
 

@@ -4,7 +4,7 @@ namespace LabVolatility.Laboratory.Certificates.Documents;
 public sealed record LabelContent
 {
     public const string GasolineHazard =
-        "DANGER  Extremely flammable liquid and vapour. Keep cool and upright. Fill 70–80 %.";
+        "DANGER: extremely flammable liquid and vapour.\nKeep cool and upright. Fill 70–80 %.";
 
     public required string LaboratoryName { get; init; }
 
@@ -30,5 +30,6 @@ public sealed record LabelContent
 
     public required int ContainerCount { get; init; }
 
+    /// <summary>At most two lines of the label; it is never shortened.</summary>
     public string Hazard { get; init; } = GasolineHazard;
 }

@@ -16,7 +16,7 @@ public static class LabelPdf
     // Two dots of a printer of 203 dots per inch, three of one of 300.
     private const double Module = 0.25 * Millimetre;
 
-    /// <exception cref="ArgumentException">There is no label, or a code holds what a bar code cannot.</exception>
+    /// <exception cref="ArgumentException">There is no label, a code holds what a bar code cannot, or a hazard is too long.</exception>
     /// <exception cref="TimeZoneNotFoundException">A time zone is not known on this machine.</exception>
     public static byte[] Write(IReadOnlyList<LabelContent> labels)
     {
@@ -46,16 +46,26 @@ public static class LabelPdf
         Line(graphics, Invariant($"Container {label.ContainerNumber} of {label.ContainerCount}"),
             9.5, XFontStyleEx.Regular, beside, 27, Right - beside);
 
-        Line(graphics, $"Sample {label.SampleNumber}", 10, XFontStyleEx.Bold, Left, 46, 102);
-        Line(graphics, label.Grade, 10, XFontStyleEx.Bold, Left + 106, 46, Right - Left - 106);
-        var place = string.Join("  ·  ", new[] { label.Tank, label.SamplePoint, label.Level }.Where(p => !string.IsNullOrWhiteSpace(p)));
-        Line(graphics, place, 8.5, XFontStyleEx.Regular, Left, 60, Right - Left);
+        Line(graphics, $"Sample {label.SampleNumber}", 10, XFontStyleEx.Bold, Left, 44, 102);
+        Line(graphics, label.Grade, 10, XFontStyleEx.Bold, Left + 106, 44, Right - Left - 106);
+        var place = string.Join("  ·  ", new[] { label.Tank, label.Level, label.SamplePoint }.Where(p => !string.IsNullOrWhiteSpace(p)));
+        Line(graphics, place, 8.5, XFontStyleEx.Regular, Left, 57, Right - Left);
         var sampled = "Sampled " + new LocalTimes(label.TimeZone).AtWithZone(label.SampledAt);
-        Line(graphics, sampled, 8.5, XFontStyleEx.Regular, Left, 72, Right - Left);
+        Line(graphics, sampled, 8.5, XFontStyleEx.Regular, Left, 68, Right - Left);
 
-        graphics.DrawLine(PageFlow.Hairline, Left, 85, Right, 85);
-        Line(graphics, label.Hazard, 7, XFontStyleEx.Bold, Left, 86.5, Right - Left);
-        Line(graphics, label.LaboratoryName, 6, XFontStyleEx.Regular, Left, 97, Right - Left);
+        graphics.DrawLine(PageFlow.Hairline, Left, 80, Right, 80);
+        Hazard(graphics, label.Hazard);
+        Line(graphics, label.LaboratoryName, 6, XFontStyleEx.Regular, Left, 98.5, Right - Left);
+    }
+
+    private static void Hazard(XGraphics graphics, string text)
+    {
+        var font = TypeFaces.Make(7, XFontStyleEx.Bold);
+        var lines = new TextRuler(graphics).Lines(text, font, Right - Left);
+        if (lines.Count > 2)
+            throw new ArgumentException("A label has two lines for the hazard; this text is longer.", nameof(text));
+        for (var at = 0; at < lines.Count; at++)
+            graphics.DrawString(lines[at], font, XBrushes.Black, new XPoint(Left, 81 + (8.5 * at)), XStringFormats.TopLeft);
     }
 
     /// <summary>One line, made smaller down to 5.5 points to fit, then shortened.</summary>

@@ -48,6 +48,6 @@ public sealed record LimitLine
 
     public required LimitOutcome Outcome { get; init; }
 
-    /// <summary>Why it came out so, where that is not plain.</summary>
+    /// <summary>Why it came out so, where that is not plain; printed under the rule.</summary>
     public string? Why { get; init; }
 }

@@ -11,8 +11,8 @@ internal sealed class PageFlow
     public const double Left = 51;
     public const double Width = 493;
 
-    private const double FirstLine = 56;
-    private const double LastLine = 788;
+    private const double FirstLine = 55;
+    private const double LastLine = 794;
 
     private readonly PdfDocument _document;
     private readonly PageFurniture _furniture;
@@ -58,10 +58,10 @@ internal sealed class PageFlow
     /// <summary>A heading that stays with at least <paramref name="following"/> points of what it heads.</summary>
     public void Heading(string text, double following = 48)
     {
-        Need(following + 26);
-        Top += 11;
+        Need(following + 22);
+        Top += 8;
         Put(text, Faces.Heading, Left);
-        Top += 15;
+        Top += 14;
     }
 
     /// <summary>Text over the width, broken over pages line by line.</summary>
@@ -75,12 +75,16 @@ internal sealed class PageFlow
         }
     }
 
-    /// <summary>Numbers the pages; nothing can be added afterwards.</summary>
+    /// <summary>Writes head and foot of each page; nothing can be added afterwards.</summary>
     public void Finish()
     {
         for (var page = 0; page < _pages.Count; page++)
         {
             var graphics = _pages[page];
+            var issuer = Ruler.Shortened(_furniture.HeadLeft, Faces.Table, Width - HeadRightWidth);
+            Line(graphics, issuer, 34, XStringFormats.TopLeft, Left);
+            Line(graphics, _furniture.HeadRight, 34, XStringFormats.TopRight, Left + Width);
+            graphics.DrawLine(Hairline, Left, 46, Left + Width, 46);
             graphics.DrawLine(Hairline, Left, 800, Left + Width, 800);
             Line(graphics, _furniture.FootLeft, 804, XStringFormats.TopLeft, Left);
             Line(graphics, _furniture.FootMiddle, 804, XStringFormats.TopCenter, Left + (Width / 2));
@@ -89,15 +93,13 @@ internal sealed class PageFlow
         }
     }
 
+    private double HeadRightWidth => Ruler.Width(_furniture.HeadRight, Faces.Table) + 12;
+
     private void NewPage()
     {
         var page = _document.AddPage();
         page.Size = PageSize.A4;
-        var graphics = XGraphics.FromPdfPage(page);
-        _pages.Add(graphics);
-        Line(graphics, _furniture.HeadLeft, 34, XStringFormats.TopLeft, Left);
-        Line(graphics, _furniture.HeadRight, 34, XStringFormats.TopRight, Left + Width);
-        graphics.DrawLine(Hairline, Left, 46, Left + Width, 46);
+        _pages.Add(XGraphics.FromPdfPage(page));
         Top = FirstLine;
     }
 

@@ -5,9 +5,9 @@ namespace LabVolatility.Laboratory.Certificates.Documents;
 /// <summary>Draws a table with hairlines; its head is repeated on each page that it reaches.</summary>
 internal sealed class TableWriter
 {
-    private const double Gap = 6;
-    private const double Above = 2.5;
-    private const double Below = 3;
+    private const double Gap = 8;
+    private const double Above = 2;
+    private const double Below = 2;
 
     private readonly PageFlow _flow;
     private readonly IReadOnlyList<TableColumn> _columns;

@@ -1,10 +1,13 @@
+using System.Text.RegularExpressions;
 using PdfSharp.Drawing;
 
 namespace LabVolatility.Laboratory.Certificates.Documents;
 
 /// <summary>Measures text and breaks it into lines; remembers the width of each character.</summary>
-internal sealed class TextRuler(XGraphics graphics)
+internal sealed partial class TextRuler(XGraphics graphics)
 {
+    private const char Binder = '\u00A0';
+
     private readonly Dictionary<(XFont, string), double> _widths = [];
 
     public double Width(string text, XFont font)
@@ -21,15 +24,18 @@ internal sealed class TextRuler(XGraphics graphics)
         return width;
     }
 
-    /// <summary>Lines no wider than <paramref name="width"/>; a word that is wider by itself is cut.</summary>
+    /// <summary>
+    /// Lines no wider than <paramref name="width"/>; a number stays with its unit, a word that is wider by itself is cut.
+    /// </summary>
     public IReadOnlyList<string> Lines(string text, XFont font, double width)
     {
         List<string> lines = [];
         foreach (var paragraph in text.ReplaceLineEndings("\n").Split('\n'))
         {
             var line = string.Empty;
-            foreach (var word in Printable(paragraph).Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            foreach (var bound in Words(paragraph))
             {
+                var word = bound.Replace(Binder, ' ');
                 var longer = line.Length == 0 ? word : line + " " + word;
                 if (Width(longer, font) <= width)
                 {
@@ -72,6 +78,13 @@ internal sealed class TextRuler(XGraphics graphics)
 
         return word;
     }
+
+    private static string[] Words(string paragraph) => BeforeUnit()
+        .Replace(Printable(paragraph), Binder.ToString())
+        .Split(' ', StringSplitOptions.RemoveEmptyEntries);
+
+    [GeneratedRegex("(?<=[0-9]) (?=(kPa|Pa|psi|m?bar|mmHg|°C|°F|mL|L|m³|%)(?![A-Za-z]))", RegexOptions.CultureInvariant)]
+    private static partial Regex BeforeUnit();
 
     private static string Printable(string text) =>
         string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c));
