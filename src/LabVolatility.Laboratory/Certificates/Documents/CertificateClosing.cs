@@ -31,7 +31,7 @@ internal static class CertificateClosing
         List<RemarkLine> remarks = [.. content.Remarks];
         if (content.SamplesAsReceived)
             remarks.Add(new RemarkLine("Sampling", AsReceived));
-        if (content.Results.Any(r => r.Suffix.Length > 0))
+        if (content.Results.Any(r => r.Suffix == "H"))
             remarks.Add(new RemarkLine("Suffix H", "The sample was hazy; the method's precision does not apply to the result."));
         if (remarks.Count == 0)
             return;
@@ -67,6 +67,7 @@ internal static class CertificateClosing
         flow.Top += 3;
         flow.Paragraph(
             "Signed electronically under the person's own account; the record is kept by the laboratory.", flow.Faces.Small);
+        flow.Need(24);
         flow.Top += 10;
         flow.Put(
             $"End of certificate {CertificatePdf.NumberAndRevision(content)}",
