@@ -56,7 +56,7 @@ internal static class ChainWriter
         Before = change.Before,
         After = change.After,
         Reason = act.Reason,
-        Build = ProgramBuild.Text,
+        Build = Records.Build.Name,
         PreviousHash = previous,
         Hash = hash,
     };

@@ -22,12 +22,10 @@ internal sealed class RecordedMembers
         nameof(IdentityUser.AccessFailedCount), nameof(IdentityUser.LockoutEnd), nameof(IdentityUser.LockoutEnabled),
     ];
 
-    private readonly IReadOnlyList<IProperty> _key;
-
     private RecordedMembers(IEntityType entity)
     {
         Subject = SubjectOf(entity);
-        _key = entity.FindPrimaryKey()?.Properties ?? throw new InvalidOperationException($"{entity.Name} has no key.");
+        Key = entity.FindPrimaryKey()?.Properties ?? throw new InvalidOperationException($"{entity.Name} has no key.");
         Members = [.. entity.GetProperties().Where(IsRecorded)
             .Select(p => new RecordedMember(p, JsonNamingPolicy.CamelCase.ConvertName(p.Name), KindOf(p)))
             .OrderBy(m => m.Name, StringComparer.Ordinal)];
@@ -35,6 +33,8 @@ internal sealed class RecordedMembers
 
     /// <summary>What it is called in the record: "determination revision".</summary>
     public string Subject { get; }
+
+    public IReadOnlyList<IProperty> Key { get; }
 
     public IReadOnlyList<RecordedMember> Members { get; }
 
@@ -45,14 +45,23 @@ internal sealed class RecordedMembers
 
     /// <summary>The key as it stands in the record: a code as it is, an id in lower case with hyphens.</summary>
     public string IdOf(Func<IProperty, object?> value) =>
-        string.Join('/', _key.Select(p => value(p) is Guid id ? id.ToString("D") : Convert.ToString(value(p), System.Globalization.CultureInfo.InvariantCulture)));
+        string.Join('/', Key.Select(p => CanonicalText.Of(new RecordedMember(p, p.Name, KindOf(p)), value(p)).Trim('"')));
 
-    /// <summary>The canonical text of one state.</summary>
+    /// <summary>The canonical text of one state, from its values.</summary>
     public string Text(Func<IProperty, object?> value)
     {
         var text = new StringBuilder("{");
         foreach (var member in Members)
             CanonicalText.AppendMember(text, member.Name, CanonicalText.Of(member, value(member.Property)));
+        return text.Append('}').ToString();
+    }
+
+    /// <summary>The canonical text of one state, from members that are canonical text already.</summary>
+    public string TextOf(Func<IProperty, string> canonical)
+    {
+        var text = new StringBuilder("{");
+        foreach (var member in Members)
+            CanonicalText.AppendMember(text, member.Name, canonical(member.Property));
         return text.Append('}').ToString();
     }
 
@@ -71,12 +80,7 @@ internal sealed class RecordedMembers
         return (stored is null ? before : Text(p => stored[p]), after);
     }
 
-    private static bool IsRecorded(IProperty property) =>
-        property.Name != PendingChanges.VersionName
-        && property.PropertyInfo?.GetCustomAttribute<NotRecordedAttribute>() is null
-        && !(property.DeclaringType.ClrType.IsAssignableTo(typeof(IdentityUser<Guid>)) && SignIn.Contains(property.Name));
-
-    private static MemberKind KindOf(IProperty property)
+    public static MemberKind KindOf(IProperty property)
     {
         var type = Nullable.GetUnderlyingType(property.ClrType) ?? property.ClrType;
         if (property.FindAnnotation(JsonColumn.Annotation) is not null)
@@ -99,4 +103,9 @@ internal sealed class RecordedMembers
             ? MemberKind.Bytes
             : throw new InvalidOperationException($"Records have no text for {property.DeclaringType.Name}.{property.Name}.");
     }
+
+    private static bool IsRecorded(IProperty property) =>
+        property.Name != PendingChanges.VersionName
+        && property.PropertyInfo?.GetCustomAttribute<NotRecordedAttribute>() is null
+        && !(property.DeclaringType.ClrType.IsAssignableTo(typeof(IdentityUser<Guid>)) && SignIn.Contains(property.Name));
 }

@@ -1,0 +1,44 @@
+using LabVolatility.Core.Limits;
+using LabVolatility.Core.Methods;
+using LabVolatility.Core.Quantities;
+using LabVolatility.Laboratory.Bench;
+
+namespace LabVolatility.Laboratory.Batches;
+
+/// <summary>Finds what may answer a limit: right quantity, right correlation, right method, reported.</summary>
+internal static class SampleValues
+{
+    public static IReadOnlyList<SampleValue> Of(Limit limit, PressureUnit unit, IReadOnlyList<AssessedSample> samples) =>
+    [
+        .. samples.Where(s => s.Counts)
+            .Select(s => new SampleValue(s, [.. s.Used.Select(d => Value(limit, unit, d)).OfType<LimitResult>()]))
+            .Where(v => v.Results.Count > 0),
+    ];
+
+    /// <summary>Why nothing answers the limit, in words.</summary>
+    public static string WhyNone(Limit limit, IReadOnlyList<AssessedSample> samples)
+    {
+        var other = samples.Where(s => s.Counts).SelectMany(s => s.Used).SelectMany(d => d.Results)
+            .Where(r => r.Quantity is "DVPE" or "RVP").Select(r => $"{r.Quantity} ({r.Correlation})").Distinct().ToList();
+        var wanted = $"{limit.Quantity}{(limit.Correlation is null ? "" : $" by the equation of {limit.Correlation}")}"
+            + (limit.Methods.Count == 0 ? "" : $" from {string.Join(" or ", limit.Methods)}");
+        return other.Count == 0
+            ? $"There is no result yet; the limit asks for {wanted}."
+            : $"The limit asks for {wanted}; {string.Join(", ", other)} does not answer it.";
+    }
+
+    // Order of the arithmetic: reading to the limit's unit, then the correlation in that unit's constants, not rounded.
+    private static LimitResult? Value(Limit limit, PressureUnit unit, DeterminationState d)
+    {
+        if (limit.Methods.Count > 0 && !limit.Methods.Contains(d.Method))
+            return null;
+        var reported = d.Results.FirstOrDefault(r =>
+            r.Quantity == limit.Quantity && (limit.Correlation is null || r.Correlation == limit.Correlation));
+        if (reported is null || Correlations.Named(reported.Correlation) is not { } correlation || !TestMethods.TryFind(d.Method, out var method))
+            return null;
+        var total = Reading.Pressure(d.Current.Readings.TotalPressure)!.Value;
+        return Measurement.ResultInUnit(method, total, correlation, unit) is { } result
+            ? new LimitResult(d, result.Value, result.Arithmetic)
+            : null;
+    }
+}

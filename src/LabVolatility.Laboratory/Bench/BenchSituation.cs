@@ -1,0 +1,191 @@
+using LabVolatility.Core.Methods;
+using LabVolatility.Core.Precision;
+using LabVolatility.Core.Quantities;
+using LabVolatility.Laboratory.Instruments;
+using LabVolatility.Laboratory.People;
+using LabVolatility.Laboratory.Records;
+using LabVolatility.Laboratory.Samples;
+using LabVolatility.Laboratory.Setup;
+using LabVolatility.Laboratory.Storage;
+using Microsoft.EntityFrameworkCore;
+
+namespace LabVolatility.Laboratory.Bench;
+
+/// <summary>All that a determination meets at the bench: sample, container, instrument, person, method, day.</summary>
+internal sealed class BenchSituation
+{
+    private static readonly TimeSpan ClockTolerance = TimeSpan.FromMinutes(5);
+
+    private BenchSituation(DeterminationRequest request, DateTimeOffset now) => (Request, Now) = (request, now);
+
+    public DeterminationRequest Request { get; }
+    public DateTimeOffset Now { get; }
+    public Sample? Sample { get; private set; }
+    public SampleKind Kind { get; private set; }
+    public Container? Container { get; private set; }
+    public AssignedTest? Test { get; private set; }
+    public TestMethod? Method { get; private set; }
+    public Instrument? Instrument { get; private set; }
+    public Readiness? Readiness { get; private set; }
+    public Person? Measurer { get; private set; }
+    public DateOnly Today { get; private set; }
+    public DateTimeOffset MeasuredAt => Request.MeasuredAt ?? Now;
+
+    public static async Task<BenchSituation> LoadAsync(
+        LabContext context, DeterminationRequest request, DateTimeOffset now, CancellationToken cancel)
+    {
+        var bench = new BenchSituation(request, now);
+        bench.Sample = await context.Samples
+            .Include(s => s.Containers).ThenInclude(c => c.Openings).Include(s => s.Tests).AsSplitQuery()
+            .FirstOrDefaultAsync(s => s.Number == request.SampleNumber, cancel);
+        if (bench.Sample is null)
+            return bench;
+        var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
+        bench.Today = time.Day(now);
+        bench.Kind = await context.Grades.Where(g => g.Code == bench.Sample.GradeCode).Select(g => g.Kind).FirstAsync(cancel);
+        bench.Method = TestMethods.TryFind(request.Method, out var method) ? method : null;
+        bench.Container = bench.Sample.Containers.FirstOrDefault(c => c.Number == request.ContainerNumber);
+        bench.Test = bench.Sample.Tests.Where(t => t.Method == request.Method && t.State != TestState.Cancelled)
+            .OrderBy(t => t.State == TestState.Waiting ? 0 : 1).FirstOrDefault();
+        bench.Measurer = request.MeasuredBy is null
+            ? null
+            : await context.People.FirstOrDefaultAsync(p => p.UserName == request.MeasuredBy && p.Active && !p.IsService, cancel);
+        bench.Instrument = await context.Instruments.FirstOrDefaultAsync(i => i.Code == request.Instrument, cancel);
+        if (bench.Instrument is not null)
+        {
+            var day = time.Day(bench.MeasuredAt);
+            var checks = await context.Verifications.AsNoTracking()
+                .Where(v => v.InstrumentCode == bench.Instrument.Code && v.On == day).ToListAsync(cancel);
+            bench.Readiness = Readiness.On(bench.Instrument, checks, day);
+        }
+
+        return bench;
+    }
+
+    /// <summary>Everything that stands against the determination, all at once.</summary>
+    public IReadOnlyList<Problem> Problems(Actor actor)
+    {
+        var problems = new List<Problem>();
+        if (Method is null)
+            problems.Add(new Problem("/method", $"\"{Request.Method}\" is not a test method of this laboratory."));
+        if (Request.Readings.TotalPressure is null)
+            problems.Add(new Problem("/readings/totalPressure", "Enter the total pressure as the instrument shows it."));
+        if (Request.Readings.Temperature is null)
+            problems.Add(new Problem("/readings/temperature", "Enter the measuring temperature."));
+        AddSampleProblems(problems);
+        AddInstrumentProblems(problems);
+        AddPersonProblems(problems, actor);
+        if (Method is not null && actor.Origin == "page")
+            problems.AddRange(HandlingConfirmed.Check(Method, Request.Handling, Request.Handling.Confirmed.Any(c => c.Code == "haze")));
+        return problems;
+    }
+
+    public DeterminationInput Input(IReadOnlyList<PrecisionStatement> precision) => new(
+        Method!.Designation, Test?.Authorities ?? [Method.DefaultAuthority], Kind, Container!.Kind, Container.VolumeMillilitres,
+        Request.Readings, HandlingWithFill(), precision);
+
+    public Determination Make(Actor actor, EvaluatedDetermination evaluated)
+    {
+        var determination = new Determination
+        {
+            Id = Guid.CreateVersion7(Now),
+            SampleId = Sample!.Id,
+            ContainerId = Container!.Id,
+            TestId = Test?.Id,
+            Method = Method!.Designation,
+            Edition = Method.Edition,
+            InstrumentCode = Instrument!.Code,
+            MeasuredAt = MeasuredAt,
+            MeasuredBy = Measurer?.Id,
+            RecordedBy = actor.Id,
+            RecordedAt = Now,
+            Origin = actor.Origin,
+            ExternalId = Request.ExternalId,
+            SoleTest = Method.OneTestPerContainer,
+        };
+        determination.Revisions.Add(new DeterminationRevision
+        {
+            Id = Guid.NewGuid(),
+            DeterminationId = determination.Id,
+            Revision = 1,
+            At = Now,
+            By = Measurer?.Id ?? actor.Id,
+            ByName = Measurer?.FullName ?? actor.Name,
+            Readings = Request.Readings,
+            Handling = HandlingWithFill(),
+            Findings = evaluated.Findings,
+        });
+        determination.Results.AddRange(evaluated.Results.Select(r => StoredDetermination.Store(r, determination.Id, 1)));
+        return determination;
+    }
+
+    public ContainerOpening Opening(Determination determination) => new()
+    {
+        Id = Guid.NewGuid(),
+        ContainerId = Container!.Id,
+        At = MeasuredAt,
+        By = determination.MeasuredBy,
+        Why = $"{determination.Method} on {determination.InstrumentCode}",
+    };
+
+    // The fill level is a fact of the container; the bench may only put a newer look in its place.
+    private HandlingAsTyped HandlingWithFill() =>
+        Request.Handling with { FillPercent = Request.Handling.FillPercent ?? Container!.FillPercent };
+
+    private void AddSampleProblems(List<Problem> problems)
+    {
+        if (Sample!.State != SampleState.Received)
+            problems.Add(new Problem("/sample", $"Sample {Sample.Number} is {(Sample.State == SampleState.Announced ? "announced, not received yet" : "refused at receipt")}.", ReceiptCondition.Rule));
+        if (MeasuredAt > Now + ClockTolerance)
+            problems.Add(new Problem("/measuredAt", "It can't have been measured in the future."));
+        if (MeasuredAt < Sample.SampledAt)
+            problems.Add(new Problem("/measuredAt", "It was measured before the sample was drawn."));
+        if (Container is null)
+        {
+            problems.Add(new Problem("/containerNumber", $"Sample {Sample.Number} has no container {Request.ContainerNumber}."));
+            return;
+        }
+
+        if (Container.Leaking)
+            problems.Add(new Problem("/containerNumber", $"Container {Container.Number} leaks: it is not fit for vapour pressure.", ReceiptCondition.Rule));
+        if (Method is not null && OneTestAContainer.Check(Method, Container) is { } opened)
+            problems.Add(opened);
+        if (RetainedPortion.Check(Sample, Container, Today) is { } retained)
+            problems.Add(retained);
+    }
+
+    private void AddInstrumentProblems(List<Problem> problems)
+    {
+        if (Instrument is null)
+        {
+            problems.Add(new Problem("/instrument", $"There is no instrument \"{Request.Instrument}\"."));
+            return;
+        }
+
+        if (Method is not null && !Instrument.Methods.Contains(Method.Designation))
+            problems.Add(new Problem("/instrument", $"{Instrument.Code} is not set up for {Method.Designation}."));
+        if (Readiness is { Ready: false } state)
+            problems.Add(new Problem("/instrument", $"{Instrument.Code} is not ready. {string.Join(" ", state.Reasons)} {string.Join(" ", state.Remedies)}", Readiness.Rule));
+        if (Reading.Pressure(Request.Readings.TotalPressure) is { } total && IsOutOfRange(total.In(PressureUnit.Kilopascal)))
+            problems.Add(new Problem("/readings/totalPressure", $"{Request.Readings.TotalPressure!.Typed} is outside the verified range of {Instrument.Code}, {RangeText()}.", "above-range"));
+    }
+
+    private void AddPersonProblems(List<Problem> problems, Actor actor)
+    {
+        if (Request.MeasuredBy is null)
+        {
+            if (!actor.IsKey)
+                problems.Add(new Problem("/measuredBy", "Who measured?"));
+        }
+        else if (Measurer is null)
+            problems.Add(new Problem("/measuredBy", $"\"{Request.MeasuredBy}\" is no account of a person in this laboratory."));
+        else if (!Rights.Allow(Measurer.Roles, Right.Determine))
+            problems.Add(new Problem("/measuredBy", $"{Measurer.FullName} may not measure: that is for the {Rights.HoldersText(Right.Determine)}."));
+        else if (!actor.IsKey && actor.Origin == "page" && Measurer.Id != actor.Id)
+            problems.Add(new Problem("/measuredBy", "At the bench a person reports what they measured themselves."));
+    }
+
+    private bool IsOutOfRange(decimal kpa) => kpa > Instrument!.HighKpa || kpa < Instrument.LowKpa;
+
+    private string RangeText() => $"{Rounding.Plain(Instrument!.LowKpa ?? 0m)} to {(Instrument.HighKpa is { } high ? Rounding.Plain(high) : "…")} kPa";
+}

@@ -1,0 +1,39 @@
+using LabVolatility.Core.Methods;
+using LabVolatility.Core.Precision;
+using LabVolatility.Core.Quantities;
+
+namespace LabVolatility.Laboratory.Bench;
+
+/// <summary>All that the result of a determination follows from.</summary>
+/// <param name="Method">Designation of the test method.</param>
+/// <param name="Authorities">Whose correlations are reported.</param>
+/// <param name="Kind">What the sample is.</param>
+/// <param name="Container">What it is kept in.</param>
+/// <param name="ContainerMillilitres">The container's size.</param>
+/// <param name="Readings">As typed.</param>
+/// <param name="Handling">As confirmed.</param>
+/// <param name="Precision">The laboratory's precision statements in force.</param>
+public sealed record DeterminationInput(
+    string Method,
+    IReadOnlyList<Authority> Authorities,
+    SampleKind Kind,
+    ContainerKind Container,
+    decimal ContainerMillilitres,
+    ReadingsAsTyped Readings,
+    HandlingAsTyped Handling,
+    IReadOnlyList<PrecisionStatement> Precision)
+{
+    internal SampleCondition Condition => new(
+        Kind, Container, Volume.From(ContainerMillilitres, VolumeUnit.Millilitre), Handling.FillPercent,
+        Handling.AirSaturated, Handling.Hazy, Handling.Phases);
+
+    internal Readings Quantities => new()
+    {
+        TotalPressure = Reading.Pressure(Readings.TotalPressure),
+        Temperature = Reading.Temperature(Readings.Temperature),
+        VaporLiquidRatio = Readings.VaporLiquidRatio?.Value,
+        BarometricPressure = Reading.Pressure(Readings.BarometricPressure),
+        ChilledTo = Reading.Temperature(Handling.ChilledTo),
+        FirstTestOnContainer = true,
+    };
+}

@@ -1,0 +1,76 @@
+using LabVolatility.Laboratory.People;
+using LabVolatility.Laboratory.Records;
+using LabVolatility.Laboratory.Storage;
+using Microsoft.EntityFrameworkCore;
+
+namespace LabVolatility.Laboratory.Samples;
+
+/// <summary>Receives an announced sample with the condition of each container.</summary>
+public sealed class ReceiveSample(Func<LabContext> open, TimeProvider clock)
+{
+    /// <param name="Number">The sample.</param>
+    /// <param name="Version">The state of the sample that the person saw.</param>
+    /// <param name="Containers">Condition, in the order of the container numbers; kind and volume stay as registered.</param>
+    /// <param name="Verdict">What was decided about a departure.</param>
+    /// <param name="VerdictNote">Why.</param>
+    public sealed record Request(
+        string Number, Guid Version, IReadOnlyList<ContainerRequest> Containers, ReceiptVerdict Verdict, string? VerdictNote);
+
+    public async Task<Answer<string>> Run(Actor actor, Request request, CancellationToken cancel = default)
+    {
+        if (actor.Lacks(Right.RegisterSamples, "Receiving samples") is { } lacking)
+            return Answer<string>.Forbidden(lacking);
+        await using var context = open();
+        await using var transaction = await context.BeginWriteAsync(cancel);
+        var sample = await context.Samples.Include(s => s.Containers).Include(s => s.Tests)
+            .FirstOrDefaultAsync(s => s.Number == request.Number, cancel);
+        if (sample is null)
+            return Answer<string>.NotFound($"There is no sample {request.Number}.");
+        if (sample.State != SampleState.Announced)
+            return Answer<string>.Conflict($"Sample {sample.Number} is {sample.State.ToString().ToLowerInvariant()} already; only an announced one can be received.");
+        if (sample.Version != request.Version)
+            return Answer<string>.Conflict($"Sample {sample.Number} was changed by somebody else meanwhile. Look at it again.");
+
+        var problems = new List<Problem>();
+        if (request.Containers.Count != sample.Containers.Count)
+            problems.Add(new Problem("/containers", $"{sample.Containers.Count} containers were announced; {request.Containers.Count} are described."));
+        SampleProblems.CheckContainers(request.Containers, problems);
+        if (ReceiptCondition.Check(ReceiptCondition.Departures(request.Containers), request.Verdict, request.VerdictNote) is { } departure)
+            problems.Add(departure);
+        if (problems.Count > 0)
+            return Answer<string>.Invalid(problems);
+
+        Apply(sample, request, actor.Id, clock.GetUtcNow());
+        context.Act = actor.Does("receive sample", request.VerdictNote);
+        await context.SaveChangesAsync(cancel);
+        await transaction.CommitAsync(cancel);
+        return Answer<string>.Done(sample.Number);
+    }
+
+    private static void Apply(Sample sample, Request request, Guid by, DateTimeOffset now)
+    {
+        var refused = request.Verdict is ReceiptVerdict.Resample or ReceiptVerdict.Reject;
+        sample.State = refused ? SampleState.Refused : SampleState.Received;
+        sample.ReceivedAt = now;
+        sample.ReceivedBy = by;
+        sample.Verdict = request.Verdict;
+        sample.VerdictNote = request.VerdictNote;
+        sample.VerdictBy = request.Verdict == ReceiptVerdict.AsExpected ? null : by;
+        foreach (var (container, seen) in sample.Containers.OrderBy(c => c.Number).Zip(request.Containers))
+        {
+            container.FillPercent = seen.FillPercent;
+            container.TemperatureTyped = seen.Temperature;
+            container.TemperatureCelsius = ReceiptCondition.Celsius(seen.Temperature);
+            container.Seal = seen.Seal ?? container.Seal;
+            container.SealIntact = seen.SealIntact;
+            container.Leaking = seen.Leaking;
+            container.Condition = seen.Condition;
+        }
+
+        foreach (var test in sample.Tests.Where(_ => refused))
+        {
+            test.State = TestState.Cancelled;
+            test.Why = "sample refused at receipt";
+        }
+    }
+}

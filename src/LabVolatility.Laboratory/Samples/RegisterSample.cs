@@ -1,0 +1,124 @@
+using LabVolatility.Core.Quantities;
+using LabVolatility.Laboratory.People;
+using LabVolatility.Laboratory.Records;
+using LabVolatility.Laboratory.Setup;
+using LabVolatility.Laboratory.Storage;
+using Microsoft.EntityFrameworkCore;
+
+namespace LabVolatility.Laboratory.Samples;
+
+/// <summary>Announces or registers a sample, gives it its number and assigns the tests of its grade.</summary>
+public sealed class RegisterSample(Func<LabContext> open, TimeProvider clock)
+{
+    public async Task<Answer<string>> Run(Actor actor, SampleRequest request, CancellationToken cancel = default)
+    {
+        if (actor.Lacks(Right.RegisterSamples, "Registering samples") is { } lacking)
+            return Answer<string>.Forbidden(lacking);
+        await using var context = open();
+        await using var transaction = await context.BeginWriteAsync(cancel);
+        if (await context.Commands.FirstOrDefaultAsync(c => c.Id == request.CommandId, cancel) is { } done)
+            return Answer<string>.Repeated(done.Subject);
+
+        var now = clock.GetUtcNow();
+        var grade = await context.Grades.FirstOrDefaultAsync(g => g.Code == request.Grade, cancel);
+        var batch = request.Batch is null ? null : await context.Batches.FirstOrDefaultAsync(b => b.Number == request.Batch, cancel);
+        var problems = await ProblemsAsync(context, request, grade, batch, now, cancel);
+        if (problems.Count > 0)
+            return Answer<string>.Invalid(problems);
+
+        var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
+        var year = time.Local(now).Year;
+        var serial = await context.NextAsync($"sample {year}", cancel);
+        var sample = Make(request, grade!, batch, ScanCode.ForSample(year, checked((int)serial)), actor.Id, now);
+        context.Samples.Add(sample);
+        context.Commands.Add(new PerformedCommand { Id = request.CommandId, Name = "register sample", Subject = sample.Number, At = now });
+        context.Act = actor.Does(sample.State == SampleState.Announced ? "announce sample" : "register sample", request.VerdictNote);
+        await context.SaveChangesAsync(cancel);
+        await transaction.CommitAsync(cancel);
+        return Answer<string>.Done(sample.Number);
+    }
+
+    private static async Task<List<Problem>> ProblemsAsync(
+        LabContext context, SampleRequest request, Grade? grade, Batches.Batch? batch, DateTimeOffset now, CancellationToken cancel)
+    {
+        var problems = new List<Problem>();
+        if (grade is null || !grade.Active)
+            problems.Add(new Problem("/grade", $"There is no grade \"{request.Grade}\"."));
+        if (request.Batch is not null && batch is null)
+            problems.Add(new Problem("/batch", $"There is no batch \"{request.Batch}\"."));
+        if (grade is not null && batch is not null && batch.GradeCode != grade.Code)
+            problems.Add(new Problem("/batch", $"Batch {batch.Number} is {batch.GradeCode}, not {grade.Code}."));
+        if (request.Tank is not null && !await context.Tanks.AnyAsync(t => t.Code == request.Tank, cancel))
+            problems.Add(new Problem("/tank", $"There is no tank \"{request.Tank}\"."));
+        if (request.SamplePoint is not null && !await context.SamplePoints.AnyAsync(p => p.Code == request.SamplePoint, cancel))
+            problems.Add(new Problem("/samplePoint", $"There is no sample point \"{request.SamplePoint}\"."));
+        SampleProblems.Check(request, now, problems);
+        return problems;
+    }
+
+    private static Sample Make(
+        SampleRequest request, Grade grade, Batches.Batch? batch, string number, Guid by, DateTimeOffset now)
+    {
+        var sample = new Sample
+        {
+            Id = Guid.CreateVersion7(now),
+            Number = number,
+            GradeCode = grade.Code,
+            BatchId = batch?.Id,
+            TankCode = request.Tank ?? batch?.TankCode,
+            SamplePointCode = request.SamplePoint,
+            Level = request.Level,
+            State = StateOf(request),
+            SampledAt = request.SampledAt!.Value,
+            SampledBy = request.SampledBy!.Trim(),
+            RegisteredAt = now,
+            RegisteredBy = by,
+            ReceivedAt = request.ReceivedAt,
+            ReceivedBy = request.ReceivedAt is null ? null : by,
+            Verdict = request.Verdict,
+            VerdictNote = request.VerdictNote,
+            VerdictBy = request.Verdict == ReceiptVerdict.AsExpected ? null : by,
+            Note = request.Note,
+        };
+        for (var i = 0; i < request.Containers.Count; i++)
+            sample.Containers.Add(Make(sample, i + 1, request.Containers[i]));
+        foreach (var test in grade.Tests)
+        {
+            sample.Tests.Add(new AssignedTest
+            {
+                Id = Guid.NewGuid(),
+                SampleId = sample.Id,
+                Method = test.Method,
+                Authorities = test.Authorities,
+                Wanted = test.Duplicate ? 2 : 1,
+                DueAt = (request.ReceivedAt ?? now).AddHours(test.HoursToResult),
+                State = sample.State == SampleState.Refused ? TestState.Cancelled : TestState.Waiting,
+                Why = "assigned by the grade",
+            });
+        }
+
+        return sample;
+    }
+
+    private static SampleState StateOf(SampleRequest request) =>
+        request.Verdict is ReceiptVerdict.Resample or ReceiptVerdict.Reject ? SampleState.Refused
+        : request.ReceivedAt is null ? SampleState.Announced
+        : SampleState.Received;
+
+    private static Container Make(Sample sample, int number, ContainerRequest request) => new()
+    {
+        Id = Guid.NewGuid(),
+        SampleId = sample.Id,
+        Number = number,
+        Code = ScanCode.ForContainer(sample.Number, number),
+        Kind = request.Kind,
+        VolumeMillilitres = request.VolumeMillilitres,
+        FillPercent = request.FillPercent,
+        TemperatureTyped = request.Temperature,
+        TemperatureCelsius = ReceiptCondition.Celsius(request.Temperature),
+        Seal = request.Seal,
+        SealIntact = request.SealIntact,
+        Leaking = request.Leaking,
+        Condition = request.Condition,
+    };
+}

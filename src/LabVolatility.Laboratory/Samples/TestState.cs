@@ -1,0 +1,8 @@
+namespace LabVolatility.Laboratory.Samples;
+
+public enum TestState
+{
+    Waiting,
+    Reported,
+    Cancelled,
+}
