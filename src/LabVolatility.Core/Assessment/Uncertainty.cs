@@ -22,12 +22,16 @@ public static class Uncertainty
         return (decimal)Math.Sqrt((double)square);
     }
 
-    /// <summary>How far the edge of a guarded verdict lies from the limit: z·R/(1.96·√2).</summary>
-    /// <param name="reproducibility">R of what is compared, above zero.</param>
-    /// <param name="confidence">At least 0.5 and below 1.</param>
-    /// <remarks>Source: ISO 4259-2:2017 (0.59 R at 95 %, published constant); ASTM D3244-21a.</remarks>
-    public static decimal Guard(decimal reproducibility, decimal confidence) =>
-        (decimal)(NormalDeviate.Of((double)confidence) * (double)reproducibility / DeviationsInReproducibility);
+    /// <summary>How far the edge of a guarded verdict lies from the limit: z·R/(1.96·√2·√N).</summary>
+    /// <param name="reproducibility">R of what each laboratory found, above zero.</param>
+    /// <param name="confidence">Above 0 and below 1; under 0.5 the distance is negative.</param>
+    /// <param name="laboratories">N, whose mean is compared; 1 or more.</param>
+    /// <remarks>
+    /// Source: ISO 4259-2:2017 (0.59 R at 95 % for one laboratory); ASTM D3244-21a (0.255 R·D for two, from memory).
+    /// </remarks>
+    public static decimal Guard(decimal reproducibility, decimal confidence, int laboratories = 1) =>
+        (decimal)(NormalDeviate.Of((double)confidence) * (double)reproducibility
+            / (DeviationsInReproducibility * Math.Sqrt(laboratories)));
 
     /// <summary>The standard uncertainty: R/(1.96·√2).</summary>
     /// <param name="reproducibility">R of what is compared, above zero.</param>
