@@ -40,7 +40,7 @@ internal static class CertificateJudgement
         TableCell.Of(limit.Source, limit.Standing, limit.FromMemory ? FromMemory : null),
         limit.Compared is null ? "none" : $"{limit.Compared} {limit.Unit}",
         limit.Margin is null ? "none" : $"{limit.Margin} {limit.Unit}",
-        TableCell.Of(limit.Rule, limit.Why),
+        TableCell.Of(limit.Rule, limit.Why is null ? null : "Why: " + limit.Why),
         new(ConformityStatement.Words(limit.Outcome), Bold: true),
     ];
 }

@@ -73,6 +73,7 @@ public sealed class CertificatePdfTests
     [InlineData("Ethanol content 9.8 % by volume not measured typed for another tank Petra Nováková")]
     [InlineData("Hazy at 0.5 °C; β-phase not seen. Conductivity µS ≤ 1, ground 4 Ω · řeka.")]
     [InlineData("Condition: not recorded")]
+    [InlineData("Why: the method's")]
     public void Write_Troubled_SaysWhatItMust(string words) => Assert.Contains(words, TroubledText, StringComparison.Ordinal);
 
     [Theory, MemberData(nameof(Names))]
