@@ -18,7 +18,7 @@ internal static class SimpleRule
         List<ArithmeticStep> steps =
         [
             isRounded
-                ? new("Rounding", $"{Rounding.Plain(value)} to {input.Digits} decimals, half to even", compared, input.Unit, "ASTM E29-13, rounding method")
+                ? new("Rounding", $"{Rounding.Plain(value)} to {Rounding.Words(input.Digits)}, half to even", compared, input.Unit, "ASTM E29-13, rounding method")
                 : new("As it is", Rounding.Plain(value), compared, input.Unit, "ASTM E29-13, absolute method"),
             new("Comparison", $"{text} against {words}", margin, input.Unit, "simple acceptance"),
         ];

@@ -41,7 +41,7 @@ internal static class ResultArithmetic
         var places = PressureResolution.Places(unit);
         var reported = Rounding.Text(value, places);
         steps.Add(new(
-            "Rounding", $"{Rounding.Plain(value)} to {Decimals(places)}, half to even",
+            "Rounding", $"{Rounding.Plain(value)} to {Rounding.Words(places)}, half to even",
             Rounding.ToPlaces(value, places), unit.Symbol(), "ASTM E29-13, rounding method"));
         return new ReportedResult(
             quantity, Rounding.Trim(value), reported, unit, suffix, correlation, equation, source, status, steps);
@@ -62,11 +62,4 @@ internal static class ResultArithmetic
         total.Unit == unit
             ? total.Value.ToString(System.Globalization.CultureInfo.InvariantCulture)
             : Rounding.Plain(x);
-
-    private static string Decimals(int places) => places switch
-    {
-        1 => "1 decimal",
-        >= 0 => $"{places} decimals",
-        _ => $"the nearest {Rounding.Plain((decimal)Math.Pow(10, -places))}",
-    };
 }

@@ -36,6 +36,15 @@ public static class Rounding
     public static decimal Trim(decimal value) =>
         value == 0 ? 0m : value / 1.0000000000000000000000000000m;
 
+    /// <summary>What is kept, in words: "1 decimal", "2 decimals", "whole numbers", "the nearest 100".</summary>
+    internal static string Words(int places) => places switch
+    {
+        < 0 => $"the nearest 1{new string('0', -places)}",
+        0 => "whole numbers",
+        1 => "1 decimal",
+        _ => $"{places} decimals",
+    };
+
     private static decimal ToMultiple(decimal value, int zeros)
     {
         var step = 1m;
