@@ -15,7 +15,9 @@ internal static class Chain
 
     public static string Genesis { get; } = new('0', 64);
 
-    public static string HashOf(AuditRecord record) => Sha256(Format + "\n" + Content(record));
+    public static string HashOf(AuditRecord record) => HashOf(Content(record));
+
+    public static string HashOf(string content) => Sha256(Format + "\n" + content);
 
     public static string Sha256(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
 

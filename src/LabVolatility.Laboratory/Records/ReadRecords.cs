@@ -24,9 +24,9 @@ public sealed class ReadRecords(Func<LabContext> open)
     }
 
     /// <summary>The subjects that records speak of, for a filter.</summary>
-    public async Task<IReadOnlyList<string>> Subjects(CancellationToken cancellationToken = default)
+    public IReadOnlyList<string> Subjects()
     {
-        await using var lab = open();
+        using var lab = open();
         return [.. lab.Model.GetEntityTypes().Where(e => e.ClrType.IsAssignableTo(typeof(IRecorded)))
             .Select(e => RecordedMembers.Of(e).Subject).Order(StringComparer.Ordinal)];
     }

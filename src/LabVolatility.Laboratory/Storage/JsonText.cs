@@ -12,7 +12,6 @@ internal static class JsonText
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
         Converters = { new JsonStringEnumConverter(), new InstantJsonConverter() },
         Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
     };
 
     public static string Write<T>(T value) => JsonSerializer.Serialize(value, Options);

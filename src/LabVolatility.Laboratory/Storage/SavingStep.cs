@@ -1,3 +1,4 @@
+using System.Data.Common;
 using Microsoft.EntityFrameworkCore.Storage;
 
 namespace LabVolatility.Laboratory.Storage;
@@ -36,6 +37,19 @@ internal sealed class SavingStep : IAsyncDisposable
         if (_isOwn)
             await _transaction.DisposeAsync();
         else if (!_isKept)
+            await UndoAsync();
+    }
+
+    // Where the engine has dropped the whole transaction already, what made it drop it is the news.
+    private async Task UndoAsync()
+    {
+        try
+        {
             await _transaction.RollbackToSavepointAsync(Savepoint);
+        }
+        catch (DbException)
+        {
+            await _transaction.RollbackAsync();
+        }
     }
 }

@@ -24,19 +24,14 @@ internal sealed class PostgresEngine : DatabaseEngine
     {
         if (row.IsDBNull(column))
             return CanonicalText.Null;
-        return kind switch
+        try
         {
-            MemberKind.Text => CanonicalText.OfText(row.GetString(column)),
-            MemberKind.Json => Cells.Json(row.GetString(column)),
-            MemberKind.Integer => row.GetFieldValue<long>(column).ToString(CultureInfo.InvariantCulture),
-            MemberKind.Decimal => CanonicalText.OfDecimal(row.GetDecimal(column)),
-            MemberKind.Boolean => row.GetBoolean(column) ? "true" : "false",
-            MemberKind.Instant => CanonicalText.OfInstant(row.GetFieldValue<DateTime>(column)),
-            MemberKind.Date => CanonicalText.OfDate(row.GetFieldValue<DateOnly>(column)),
-            MemberKind.Identifier => CanonicalText.OfIdentifier(row.GetGuid(column)),
-            MemberKind.Bytes => CanonicalText.OfBytes(row.GetFieldValue<byte[]>(column)),
-            _ => throw new InvalidOperationException($"A cell of kind {kind} can't be read."),
-        };
+            return CellText(row, column, kind);
+        }
+        catch (Exception nonsense) when (nonsense is InvalidCastException or OverflowException)
+        {
+            return Cells.Unreadable(nonsense.Message);
+        }
     }
 
     public override async Task<IReadOnlyList<string>> LostGuardsAsync(LabContext lab, CancellationToken cancellationToken)
@@ -61,7 +56,9 @@ internal sealed class PostgresEngine : DatabaseEngine
             await take.ExecuteNonQueryAsync(cancellationToken);
         try
         {
-            await lab.Database.MigrateAsync(cancellationToken);
+            // A role that owns no table may start the program, yet not lock the list of migrations.
+            if ((await lab.Database.GetPendingMigrationsAsync(cancellationToken)).Any())
+                await lab.Database.MigrateAsync(cancellationToken);
         }
         finally
         {
@@ -76,4 +73,19 @@ internal sealed class PostgresEngine : DatabaseEngine
         error is PostgresException { SqlState: PostgresErrorCodes.UniqueViolation, ConstraintName: "one_test_a_container" }
             ? GuardRules.OneTestAContainer
             : base.RuleOfDriver(error);
+
+    private static string CellText(DbDataReader row, int column, MemberKind kind) =>
+        kind switch
+        {
+            MemberKind.Text => CanonicalText.OfText(row.GetString(column)),
+            MemberKind.Json => Cells.Json(row.GetString(column)),
+            MemberKind.Integer => row.GetFieldValue<long>(column).ToString(CultureInfo.InvariantCulture),
+            MemberKind.Decimal => CanonicalText.OfDecimal(row.GetDecimal(column)),
+            MemberKind.Boolean => row.GetBoolean(column) ? "true" : "false",
+            MemberKind.Instant => CanonicalText.OfInstant(row.GetFieldValue<DateTime>(column)),
+            MemberKind.Date => CanonicalText.OfDate(row.GetFieldValue<DateOnly>(column)),
+            MemberKind.Identifier => CanonicalText.OfIdentifier(row.GetGuid(column)),
+            MemberKind.Bytes => CanonicalText.OfBytes(row.GetFieldValue<byte[]>(column)),
+            _ => throw new InvalidOperationException($"A cell of kind {kind} can't be read."),
+        };
 }

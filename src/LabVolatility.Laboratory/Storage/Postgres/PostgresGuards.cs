@@ -10,7 +10,8 @@ internal static class PostgresGuards
 {
     private const string AppendOnlyFunction = "refuse_rewriting";
 
-    private static readonly string[] RecordTables =
+    /// <summary>Tables of which no row is ever changed or deleted.</summary>
+    public static IReadOnlyList<string> RecordTables { get; } =
     [
         "audit_records", "commands", "tank_movements", "container_openings", "verifications", "determinations",
         "determination_revisions", "results", "taken_ons", "assessments", "decisions", "review_marks", "certificates",
@@ -89,8 +90,9 @@ internal static class PostgresGuards
             yield return $"ALTER TABLE {guard.Table} ENABLE ALWAYS TRIGGER {guard.Trigger}";
     }
 
+    // pg_temp last: else a session's temporary table would stand in for the real one.
     private static string Function(string name, string body) =>
-        $"CREATE FUNCTION {name}() RETURNS trigger LANGUAGE plpgsql AS $guard${body}$guard$";
+        $"CREATE FUNCTION {name}() RETURNS trigger LANGUAGE plpgsql SET search_path = public, pg_temp AS $guard${body}$guard$";
 
     private static Guard Rule(string table, string trigger, string condition, string message) => new(table, trigger, $"""
 

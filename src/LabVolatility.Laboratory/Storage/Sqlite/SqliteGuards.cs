@@ -26,6 +26,8 @@ internal static class SqliteGuards
 
     public static IReadOnlyList<Guard> All { get; } = [.. RecordTables.SelectMany(t => AppendOnly(t.Table, t.Keys)), .. Rules()];
 
+    public static IEnumerable<string> Statements() => All.Select(g => g.Sql);
+
     private static IEnumerable<Guard> AppendOnly(string table, string[] keys)
     {
         foreach (var act in (string[])["update", "delete"])

@@ -1,0 +1,16 @@
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.EntityFrameworkCore.Migrations;
+
+namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations;
+
+/// <summary>Written by hand: the triggers that hold the laboratory's rules in the database.</summary>
+[DbContext(typeof(SqliteLabContext))]
+[Migration("20261125000002_Guards")]
+internal sealed class Guards : Migration
+{
+    protected override void Up(MigrationBuilder migrationBuilder)
+    {
+        foreach (var sql in SqliteGuards.Statements())
+            migrationBuilder.Sql(sql);
+    }
+}

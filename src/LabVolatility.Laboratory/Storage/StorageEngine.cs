@@ -1,0 +1,7 @@
+namespace LabVolatility.Laboratory.Storage;
+
+public enum StorageEngine
+{
+    Sqlite,
+    Postgres,
+}
