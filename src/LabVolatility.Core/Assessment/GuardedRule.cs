@@ -27,7 +27,7 @@ internal static class GuardedRule
             outcome, value, text, margin, Conformity.Beyond(input, value),
             input.Minimum + guard, input.Maximum - guard, input.Minimum - guard, input.Maximum + guard,
             outcome == Outcome.NotDecided ? FurtherResults.ToDecide(input, margin) : 0,
-            Why(input, outcome, text), Steps(input, value, ofMean, guard, margin));
+            Why(input, outcome, Rounding.Shown(value)), Steps(input, value, ofMean, guard, margin));
     }
 
     /// <summary>Conforms on or inside the inner edge, does not conform beyond the outer one.</summary>
@@ -71,7 +71,7 @@ internal static class GuardedRule
         var z = (decimal)NormalDeviate.Of((double)input.Confidence);
         steps.Add(new("Guard", $"{Rounding.Text(z, 4)} · {Rounding.Text(ofMean, 4)} / (1.96 · √2)", guard, input.Unit, Source));
         steps.Add(new(
-            "Comparison", $"{Rounding.Plain(value)} against {Conformity.Words(input)}, edges moved by {Rounding.Text(guard, 4)}",
+            "Comparison", $"{Rounding.Shown(value)} against {Conformity.Words(input)}, edges moved by {Rounding.Text(guard, 4)}",
             margin, input.Unit, "guarded acceptance"));
         return steps;
     }

@@ -36,9 +36,9 @@ public static class EffectiveLimit
             TableAllowance table => table.At(ethanol),
             _ => (decimal?)null,
         };
-        var content = $"{Rounding.Plain(ethanol)} % (V/V) ethanol";
+        var content = $"{Rounding.Shown(ethanol)} % (V/V) ethanol";
         return amount is { } given
-            ? (given, $"Allowance of {Rounding.Plain(given)} {limit.Unit} for {content} ({limit.Allowance.Source}).")
+            ? (given, $"Allowance of {Rounding.Shown(given)} {limit.Unit} for {content} ({limit.Allowance.Source}).")
             : (null, $"No ethanol allowance: {content} is outside {Window(limit.Allowance)} % (V/V) ({limit.Allowance.Source}).");
     }
 

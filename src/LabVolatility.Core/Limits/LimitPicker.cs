@@ -30,10 +30,11 @@ public static class LimitPicker
         if (windows.Count == 0)
             return new([], null, $"{area.Code} has no season in force on {Day(query)} at the {query.Point.Text()}.");
 
-        // A window may put the class of another area in force, such as EN228-D1 in a laboratory's winter.
-        var picks = windows.Select(w => areas.Any(other => other.Code == w.Class)
-            ? Named(Pick(areas, query with { Area = w.Class! }, asked), area, w, query)
-            : FromLimits(area, w, query)).ToList();
+        // A window may put the class of another area in force, such as EN228-D1 in a laboratory's winter; limits that
+        // the area has of its own, such as a contract's, hold beside it.
+        var picks = windows.SelectMany(w => areas.Any(other => other.Code == w.Class)
+            ? [Named(Pick(areas, query with { Area = w.Class! }, asked), area, w, query), FromLimits(area, w, query)]
+            : new[] { FromLimits(area, w, query) }).ToList();
         List<PickedLimit> limits = [.. picks.SelectMany(pick => pick.Limits).DistinctBy(picked => picked.Limit.Key)];
         var season = string.Join(", ", windows.Select(w => w.Season).Distinct());
         return limits.Count > 0 ? new(limits, season, null) : new([], season, picks[0].NoLimit);

@@ -41,7 +41,7 @@ internal static class ResultArithmetic
         var places = PressureResolution.Places(unit);
         var reported = Rounding.Text(value, places);
         steps.Add(new(
-            "Rounding", $"{Rounding.Plain(value)} to {Rounding.Words(places)}, half to even",
+            "Rounding", $"{Rounding.Shown(value)} to {Rounding.Words(places)}, half to even",
             Rounding.ToPlaces(value, places), unit.Symbol(), "ASTM E29-13, rounding method"));
         return new ReportedResult(
             quantity, Rounding.Trim(value), reported, unit, suffix, correlation, equation, source, status, steps);
@@ -53,13 +53,13 @@ internal static class ResultArithmetic
             return value;
         var converted = PressureUnits.Convert(value, from, to);
         steps.Add(new(
-            "Unit", $"{Rounding.Plain(value)} {from.Symbol()} in {to.Symbol()}", converted, to.Symbol(), "exact definitions, NIST SP 811 (2008)"));
+            "Unit", $"{Rounding.Shown(value)} {from.Symbol()} in {to.Symbol()}", converted, to.Symbol(), "exact definitions, NIST SP 811 (2008)"));
         return converted;
     }
 
-    // A reading is shown as it was typed, with its zeros; a converted number without those that say nothing.
+    // A reading is shown as it was typed, with its zeros; a converted number with six decimals.
     private static string PlainOrRead(decimal x, AbsolutePressure total, PressureUnit unit) =>
         total.Unit == unit
             ? total.Value.ToString(System.Globalization.CultureInfo.InvariantCulture)
-            : Rounding.Plain(x);
+            : Rounding.Shown(x);
 }

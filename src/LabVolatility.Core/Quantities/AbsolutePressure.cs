@@ -37,5 +37,5 @@ public readonly record struct AbsolutePressure
     public decimal In(PressureUnit unit) => PressureUnits.Convert(Value, Unit, unit);
 
     /// <summary>Number and unit, for example "63.4 kPa".</summary>
-    public override string ToString() => $"{Rounding.Plain(Value)} {Unit.Symbol()}";
+    public override string ToString() => $"{Rounding.Shown(Value)} {Unit.Symbol()}";
 }

@@ -32,6 +32,13 @@ public static class Rounding
     public static string Plain(decimal value) =>
         Trim(value).ToString("0.############################", CultureInfo.InvariantCulture);
 
+    /// <summary>For reading: as <see cref="Plain"/>, cut after six decimals with "…" where there are more.</summary>
+    public static string Shown(decimal value)
+    {
+        var cut = Math.Round(value, 6, MidpointRounding.ToZero);
+        return cut == value ? Plain(value) : Plain(cut) + "…";
+    }
+
     /// <summary>The same number without trailing zeros.</summary>
     public static decimal Trim(decimal value) =>
         value == 0 ? 0m : value / 1.0000000000000000000000000000m;

@@ -66,6 +66,17 @@ public sealed class LimitPickerTests
     }
 
     [Fact]
+    public void Pick_CalendarOfClasses_KeepsTheAreasOwnLimitsToo()
+    {
+        var contract = PublishedAreas.All.Single(a => a.Code == "EN228-A").Limits[0].Limit with { Key = "COAST/contract", Maximum = 58.0m };
+        Area[] areas = [.. PublishedAreas.All, Coast with { Limits = [new AreaLimit(contract)] }];
+
+        var pick = LimitPicker.Pick(areas, Query("COAST", "2026-07-01", null));
+
+        Assert.Equal(["EN228-A-W/DVPE", "EN228-A-W/E70", "COAST/contract"], pick.Limits.Select(l => l.Limit.Key));
+    }
+
+    [Fact]
     public void Pick_OtherProducts_HaveNoGasolineLimit()
     {
         Assert.NotNull(LimitPicker.Pick(Areas, Query("EN228-A", "2026-07-01", null) with { Grade = "lpg" }).NoLimit);

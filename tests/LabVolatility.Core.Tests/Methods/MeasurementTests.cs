@@ -67,6 +67,16 @@ public sealed class MeasurementTests
     }
 
     [Fact]
+    public void Evaluate_ConvertedReading_ShowsTheConversion()
+    {
+        var steps = Measurement.Evaluate(European, Read(10.00m, PressureUnit.Psi), Good, Authority.En, PressureUnit.Psi).Results[1].Arithmetic;
+
+        Assert.Equal(["Reading", "Unit", "Correlation", "Unit", "Rounding"], steps.Select(s => s.Label));
+        Assert.Equal("0.965 · 68.947572… − 3.78", steps[2].Expression);
+        Assert.EndsWith("to 2 decimals, half to even", steps[4].Expression, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Evaluate_BelowTheEquation_GivesNoDvpe()
     {
         var outcome = Measurement.Evaluate(Astm, Read(3.9m), Good, Authority.Astm, PressureUnit.Kilopascal);

@@ -32,6 +32,13 @@ public sealed class RoundingTests
     public void Plain_TrailingZeros_AreLeftOut() => Assert.Equal("63.77", Rounding.Plain(63.7700m));
 
     [Fact]
+    public void Shown_ManyDecimals_AreCutAndSaidSo()
+    {
+        Assert.Equal("68.947572…", Rounding.Shown(68.94757293168361m));
+        Assert.Equal("9.05048", Rounding.Shown(9.05048m));
+    }
+
+    [Fact]
     public void ToPlaces_AnyValue_IsWithinHalfAStep() =>
         Gen.Select(Gen.Decimal[-100000m, 100000m], Gen.Int[-3, 6]).Sample((value, places) =>
         {
