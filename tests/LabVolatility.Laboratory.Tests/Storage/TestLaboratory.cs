@@ -13,8 +13,11 @@ namespace LabVolatility.Laboratory.Tests.Storage;
 /// <example><code>await using var lab = await TestLaboratory.Create(engine);</code></example>
 public sealed class TestLaboratory : IAsyncDisposable
 {
-    private TestLaboratory(StorageEngine engine, string connection)
+    private readonly bool _isBorrowed;
+
+    private TestLaboratory(StorageEngine engine, string connection, bool isBorrowed = false)
     {
+        _isBorrowed = isBorrowed;
         Engine = engine;
         Connection = connection;
         Open = LabStorage.Opener(engine, connection, Clock);
@@ -33,6 +36,9 @@ public sealed class TestLaboratory : IAsyncDisposable
     public static Act Act { get; } = new(null, "test", "command", "prepare test");
 
     public static async Task<TestLaboratory> Create(StorageEngine engine) => new(engine, await TestDatabases.NewAsync(engine));
+
+    /// <summary>The same database through another connection; the first one drops it.</summary>
+    public TestLaboratory As(string connection) => new(Engine, connection, isBorrowed: true);
 
     /// <summary>Saves things as the test itself.</summary>
     public async Task Add(params object[] things)
@@ -79,7 +85,11 @@ public sealed class TestLaboratory : IAsyncDisposable
     /// <summary>An id as it stands in a statement for this engine.</summary>
     public string Quoted(Guid id) => Engine is StorageEngine.Sqlite ? $"'{id.ToString("D").ToUpperInvariant()}'" : $"'{id:D}'";
 
-    public async ValueTask DisposeAsync() => await TestDatabases.DropAsync(Engine, Connection);
+    public async ValueTask DisposeAsync()
+    {
+        if (!_isBorrowed)
+            await TestDatabases.DropAsync(Engine, Connection);
+    }
 
     private DbConnection Behind() => Engine is StorageEngine.Sqlite
         ? new SqliteConnection(Connection)
