@@ -1,66 +1,29 @@
-using DotNet.Testcontainers.Configurations;
-using DotNet.Testcontainers.Images;
-using Npgsql;
-using Testcontainers.PostgreSql;
+using LabVolatility.Laboratory.Storage;
+using Microsoft.EntityFrameworkCore;
 using Xunit;
 
 namespace LabVolatility.Laboratory.Tests.Storage;
 
-/// <summary>PostgreSQL answers: the one the tests were given, and one in a container where an engine has an image of it.</summary>
+/// <summary>A PostgreSQL from a container takes the laboratory as well as the one that the tests run on.</summary>
 public sealed class ContainerSmokeTests
 {
-    private const string Given = "given";
-
     // Only what is there is a row: where no engine answers, nothing is skipped and nothing is pretended.
-    public static async Task<TheoryData<string>> Servers()
-    {
-        var image = await DockerEngine.PostgresImageAsync(CancellationToken.None);
-        return image is null ? [Given] : [Given, image];
-    }
+    public static async Task<TheoryData<bool>> Servers() =>
+        await DockerEngine.HasImageAsync(PostgresServer.Image, CancellationToken.None) ? [false, true] : [false];
 
     [Theory, MemberData(nameof(Servers))]
-    public async Task Postgres_Started_Answers(string server)
+    public async Task Migrate_EmptyPostgres_Answers(bool fromContainer)
     {
         var cancellation = TestContext.Current.CancellationToken;
-        await using var container = server == Given ? null : await StartAsync(server, cancellation);
-        var connectionString = container?.GetConnectionString() ?? GivenConnection();
+        await using var container = fromContainer ? await PostgresServer.StartContainerAsync() : null;
+        var connection = container?.GetConnectionString() ?? await TestDatabases.NewEmptyAsync(StorageEngine.Postgres);
+        await using var lab = LabStorage.Opener(StorageEngine.Postgres, connection, TimeProvider.System)();
 
-        await using var connection = new NpgsqlConnection(connectionString);
-        await connection.OpenAsync(cancellation);
-        await using var question = new NpgsqlCommand("select 1", connection);
-        var answer = await question.ExecuteScalarAsync(cancellation);
+        await lab.Engine.MigrateAsync(lab, cancellation);
 
-        Assert.Equal(1, answer);
-    }
-
-    private static string GivenConnection() =>
-        Environment.GetEnvironmentVariable("LABVOLATILITY_TEST_POSTGRES") is { Length: > 0 } given
-            ? given
-            : throw new InvalidOperationException("LABVOLATILITY_TEST_POSTGRES is not set. 'bash tests/all.sh' starts a PostgreSQL and sets it.");
-
-    private static async Task<PostgreSqlContainer> StartAsync(string image, CancellationToken cancellation)
-    {
-        // Speak the engine's own version; publish on this machine only; start no helper container, whose image may not be here.
-        Environment.SetEnvironmentVariable("DOCKER_API_VERSION", await DockerEngine.ApiVersionAsync(cancellation));
-        Environment.SetEnvironmentVariable("TESTCONTAINERS_HOST_OVERRIDE", "127.0.0.1");
-        TestcontainersSettings.ResourceReaperEnabled = false;
-        var container = new PostgreSqlBuilder(image)
-            .WithImagePullPolicy(PullPolicy.Never)
-            .WithCreateParameterModifier(parameters =>
-            {
-                foreach (var binding in parameters.HostConfig!.PortBindings!.Values.SelectMany(bindings => bindings))
-                    binding.HostIP = "127.0.0.1";
-            })
-            .Build();
-        try
-        {
-            await container.StartAsync(cancellation);
-            return container;
-        }
-        catch
-        {
-            await container.DisposeAsync();
-            throw;
-        }
+        Assert.Empty(await lab.Database.GetPendingMigrationsAsync(cancellation));
+        Assert.Equal(0, await lab.Batches.CountAsync(cancellation));
+        if (container is null)
+            await TestDatabases.DropAsync(StorageEngine.Postgres, connection);
     }
 }

@@ -11,23 +11,14 @@ internal static class DockerEngine
             ? host["unix://".Length..]
             : "/var/run/docker.sock";
 
-    /// <summary>The version of the interface that the engine speaks, such as "1.41"; null where no engine answers.</summary>
-    public static async Task<string?> ApiVersionAsync(CancellationToken cancellation) =>
-        await AskAsync("version", cancellation) is { } answer ? answer.GetProperty("ApiVersion").GetString() : null;
-
-    /// <summary>The newest postgres image that is here already, such as "postgres:17"; null where there is none. Fetches nothing.</summary>
-    public static async Task<string?> PostgresImageAsync(CancellationToken cancellation)
-    {
-        if (await AskAsync("images/json", cancellation) is not { } images)
-            return null;
-
-        return images.EnumerateArray()
-            .Where(image => image.GetProperty("RepoTags").ValueKind == JsonValueKind.Array)
-            .SelectMany(image => image.GetProperty("RepoTags").EnumerateArray())
-            .Select(tag => tag.GetString()!)
-            .Where(tag => tag.StartsWith("postgres:", StringComparison.Ordinal))
-            .Max(StringComparer.Ordinal);
-    }
+    /// <summary>True where an engine answers and holds the image already; fetches nothing.</summary>
+    public static async Task<bool> HasImageAsync(string image, CancellationToken cancellation) =>
+        await AskAsync("images/json", cancellation) is { } images
+        && images.EnumerateArray()
+            .Select(one => one.GetProperty("RepoTags"))
+            .Where(tags => tags.ValueKind == JsonValueKind.Array)
+            .SelectMany(tags => tags.EnumerateArray())
+            .Any(tag => tag.GetString() == image);
 
     private static async Task<JsonElement?> AskAsync(string path, CancellationToken cancellation)
     {

@@ -6,7 +6,7 @@ namespace LabVolatility.Laboratory.Tests.Storage;
 /// <summary>Finds a PostgreSQL for the tests: the one that is named, else a throwaway cluster, else a container.</summary>
 internal static class PostgresServer
 {
-    private const string Image = "postgres:17";
+    public const string Image = "postgres:17";
 
     public static async Task<(string Connection, IAsyncDisposable? Owned)> FindAsync()
     {
