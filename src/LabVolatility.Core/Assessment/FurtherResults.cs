@@ -7,6 +7,9 @@ internal static class FurtherResults
 {
     private const decimal MostResults = 1_000_000m;
 
+    // The first k is worked out to within a step or two; more are never needed.
+    private const int MostSteps = 10;
+
     /// <summary>The number of further results; null where none can decide, or r is not set.</summary>
     /// <param name="input">A guarded input that is not decided.</param>
     /// <param name="margin">From the value to the nearest edge of the limit, positive inside.</param>
@@ -23,10 +26,14 @@ internal static class FurtherResults
         var room = (wanted * wanted) - (bigR * bigR) + (r * r);
         if (room <= 0 || r * r > room * MostResults)
             return null;
-        var total = Math.Max(input.Count + 1, (int)decimal.Ceiling(r * r / room) - 1);
-        while (!Decides(input, margin, total))
-            total++;
-        return total - input.Count;
+        var first = Math.Max(input.Count + 1, (int)decimal.Ceiling(r * r / room) - 1);
+        for (var total = first; total <= first + MostSteps; total++)
+        {
+            if (Decides(input, margin, total))
+                return total - input.Count;
+        }
+
+        return null;
     }
 
     private static bool Decides(LimitInput input, decimal margin, int total)
