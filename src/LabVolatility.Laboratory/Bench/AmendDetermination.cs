@@ -11,6 +11,8 @@ namespace LabVolatility.Laboratory.Bench;
 /// <summary>Amends a reported determination with a reason, or sets it aside for an assignable cause; the earlier state stays readable.</summary>
 public sealed class AmendDetermination(Func<LabContext> open, TimeProvider clock)
 {
+    private const string CommandName = "amend determination";
+
     public const string Rule = "amended-with-a-reason";
 
     /// <param name="CommandId">The same id sent again amends nothing twice.</param>
@@ -33,7 +35,10 @@ public sealed class AmendDetermination(Func<LabContext> open, TimeProvider clock
             return Answer<int>.Invalid(problems);
         await using var context = open();
         await using var transaction = await context.BeginWriteAsync(cancel);
-        if (await context.Commands.AnyAsync(c => c.Id == request.CommandId, cancel))
+        var earlier = await EarlierCommand.FindAsync(context, request.CommandId, CommandName, cancel);
+        if (earlier.IsOther)
+            return Answer<int>.Conflict(EarlierCommand.Taken);
+        if (earlier.Subject is not null)
             return Answer<int>.Repeated(request.ExpectedRevision + 1);
         var row = await context.Determinations.AsNoTracking().FirstOrDefaultAsync(d => d.Id == request.Determination, cancel);
         if (row is null)
@@ -51,7 +56,7 @@ public sealed class AmendDetermination(Func<LabContext> open, TimeProvider clock
         var revision = await RevisionAsync(context, state, sample.GradeCode, actor, request, cancel);
         if (revision.Problems.Count > 0)
             return Answer<int>.Refused(revision.Problems);
-        context.Commands.Add(new PerformedCommand { Id = request.CommandId, Name = "amend determination", Subject = row.Id.ToString(), At = clock.GetUtcNow() });
+        context.Commands.Add(new PerformedCommand { Id = request.CommandId, Name = CommandName, Subject = row.Id.ToString(), At = clock.GetUtcNow() });
         context.Act = actor.Does(request.SetAside ? "set determination aside" : "amend determination", request.Reason!.Trim());
         try
         {
@@ -61,6 +66,10 @@ public sealed class AmendDetermination(Func<LabContext> open, TimeProvider clock
         {
             await transaction.RollbackAsync(cancel);
             return Answer<int>.Conflict("Somebody else amended it at the same moment. Look at it again.");
+        }
+        catch (DbUpdateException e) when (DatabaseRefusal.Of(context, e) is { } refusal)
+        {
+            return Answer<int>.Refused(refusal);
         }
 
         await AfterAsync(context, state, sample.BatchId, $"a result of sample {sample.Number} was amended: {request.Reason.Trim()}", cancel);
@@ -88,11 +97,16 @@ public sealed class AmendDetermination(Func<LabContext> open, TimeProvider clock
     {
         var next = state.Current.Revision + 1;
         var readings = request.Readings ?? state.Current.Readings;
-        var handling = request.Handling ?? state.Current.Handling;
+        var handling = Handling(request.Handling, state.Current.Handling);
         var kind = await context.Grades.Where(g => g.Code == gradeCode).Select(g => g.Kind).FirstAsync(cancel);
         var test = state.TestId is null ? null : await context.AssignedTests.AsNoTracking().FirstAsync(t => t.Id == state.TestId, cancel);
         if (readings.TotalPressure is null)
             return ([new Problem("/readings/totalPressure", "Enter the total pressure as the instrument shows it.")], next);
+        if (readings.Temperature is null)
+            return ([new Problem("/readings/temperature", "Enter the measuring temperature.")], next);
+        var instrument = await context.Instruments.AsNoTracking().FirstAsync(i => i.Code == state.Instrument, cancel);
+        if (!request.SetAside && VerifiedRange.Check(instrument, readings.TotalPressure) is { } outside)
+            return ([outside], next);
         var evaluated = DeterminationEvaluation.Evaluate(new DeterminationInput(
             state.Method, test?.Authorities ?? [], kind, state.ContainerKind, state.ContainerMillilitres, readings, handling,
             await PrecisionInForce.LoadAsync(context, cancel)));
@@ -117,6 +131,15 @@ public sealed class AmendDetermination(Func<LabContext> open, TimeProvider clock
         context.Results.AddRange(evaluated.Results.Select(r => StoredDetermination.Store(r, state.Id, next)));
         return ([], next);
     }
+
+    // What was confirmed at the bench and how full the container was do not go away by correcting something else.
+    private static HandlingAsTyped Handling(HandlingAsTyped? corrected, HandlingAsTyped stored) =>
+        corrected is null ? stored
+        : corrected with
+        {
+            FillPercent = corrected.FillPercent ?? stored.FillPercent,
+            Confirmed = corrected.Confirmed.Count > 0 ? corrected.Confirmed : stored.Confirmed,
+        };
 
     private async Task AfterAsync(LabContext context, DeterminationState state, Guid? batchId, string cause, CancellationToken cancel)
     {

@@ -23,7 +23,8 @@ internal sealed class BenchSituation
     public Sample? Sample { get; private set; }
     public SampleKind Kind { get; private set; }
     public Container? Container { get; private set; }
-    public AssignedTest? Test { get; private set; }
+    /// <summary>The assigned test; one is added where a method is measured that nobody assigned: every valid result counts.</summary>
+    public AssignedTest Test { get; private set; } = null!;
     public TestMethod? Method { get; private set; }
     public Instrument? Instrument { get; private set; }
     public Readiness? Readiness { get; private set; }
@@ -46,17 +47,18 @@ internal sealed class BenchSituation
         bench.Method = TestMethods.TryFind(request.Method, out var method) ? method : null;
         bench.Container = bench.Sample.Containers.FirstOrDefault(c => c.Number == request.ContainerNumber);
         bench.Test = bench.Sample.Tests.Where(t => t.Method == request.Method && t.State != TestState.Cancelled)
-            .OrderBy(t => t.State == TestState.Waiting ? 0 : 1).FirstOrDefault();
+            .OrderBy(t => t.State == TestState.Waiting ? 0 : 1).FirstOrDefault() ?? bench.AddedTest();
         bench.Measurer = request.MeasuredBy is null
             ? null
-            : await context.People.FirstOrDefaultAsync(p => p.UserName == request.MeasuredBy && p.Active && !p.IsService, cancel);
+            : await context.People.FirstOrDefaultAsync(
+                p => p.NormalizedUserName == request.MeasuredBy.Trim().ToUpperInvariant() && p.Active && !p.IsService, cancel);
         bench.Instrument = await context.Instruments.FirstOrDefaultAsync(i => i.Code == request.Instrument, cancel);
         if (bench.Instrument is not null)
         {
             var day = time.Day(bench.MeasuredAt);
             var checks = await context.Verifications.AsNoTracking()
                 .Where(v => v.InstrumentCode == bench.Instrument.Code && v.On == day).ToListAsync(cancel);
-            bench.Readiness = Readiness.On(bench.Instrument, checks, day);
+            bench.Readiness = Readiness.When(bench.Instrument, checks, day, bench.MeasuredAt);
         }
 
         return bench;
@@ -81,7 +83,7 @@ internal sealed class BenchSituation
     }
 
     public DeterminationInput Input(IReadOnlyList<PrecisionStatement> precision) => new(
-        Method!.Designation, Test?.Authorities ?? [Method.DefaultAuthority], Kind, Container!.Kind, Container.VolumeMillilitres,
+        Method!.Designation, Test.Authorities, Kind, Container!.Kind, Container.VolumeMillilitres,
         Request.Readings, HandlingWithFill(), precision);
 
     public Determination Make(Actor actor, EvaluatedDetermination evaluated)
@@ -91,7 +93,7 @@ internal sealed class BenchSituation
             Id = Guid.CreateVersion7(Now),
             SampleId = Sample!.Id,
             ContainerId = Container!.Id,
-            TestId = Test?.Id,
+            TestId = Test.Id,
             Method = Method!.Designation,
             Edition = Method.Edition,
             InstrumentCode = Instrument!.Code,
@@ -126,6 +128,15 @@ internal sealed class BenchSituation
         At = MeasuredAt,
         By = determination.MeasuredBy,
         Why = $"{determination.Method} on {determination.InstrumentCode}",
+    };
+
+    private AssignedTest AddedTest() => new()
+    {
+        Id = Guid.CreateVersion7(Now),
+        SampleId = Sample!.Id,
+        Method = Request.Method,
+        Authorities = Method is null ? [] : [Method.DefaultAuthority],
+        Why = "added at the bench",
     };
 
     // The fill level is a fact of the container; the bench may only put a newer look in its place.
@@ -166,8 +177,8 @@ internal sealed class BenchSituation
             problems.Add(new Problem("/instrument", $"{Instrument.Code} is not set up for {Method.Designation}."));
         if (Readiness is { Ready: false } state)
             problems.Add(new Problem("/instrument", $"{Instrument.Code} is not ready. {string.Join(" ", state.Reasons)} {string.Join(" ", state.Remedies)}", Readiness.Rule));
-        if (Reading.Pressure(Request.Readings.TotalPressure) is { } total && IsOutOfRange(total.In(PressureUnit.Kilopascal)))
-            problems.Add(new Problem("/readings/totalPressure", $"{Request.Readings.TotalPressure!.Typed} is outside the verified range of {Instrument.Code}, {RangeText()}.", "above-range"));
+        if (Request.Readings.TotalPressure is { } total && VerifiedRange.Check(Instrument, total) is { } outside)
+            problems.Add(outside);
     }
 
     private void AddPersonProblems(List<Problem> problems, Actor actor)
@@ -184,8 +195,4 @@ internal sealed class BenchSituation
         else if (!actor.IsKey && actor.Origin == "page" && Measurer.Id != actor.Id)
             problems.Add(new Problem("/measuredBy", "At the bench a person reports what they measured themselves."));
     }
-
-    private bool IsOutOfRange(decimal kpa) => kpa > Instrument!.HighKpa || kpa < Instrument.LowKpa;
-
-    private string RangeText() => $"{Rounding.Plain(Instrument!.LowKpa ?? 0m)} to {(Instrument.HighKpa is { } high ? Rounding.Plain(high) : "…")} kPa";
 }

@@ -11,14 +11,19 @@ namespace LabVolatility.Laboratory.Bench;
 /// <summary>Reports a determination: readings as typed, results worked out here, findings; bench and interface alike.</summary>
 public sealed class ReportDetermination(Func<LabContext> open, TimeProvider clock)
 {
+    private const string CommandName = "report determination";
+
     public async Task<Answer<ReportedDetermination>> Run(Actor actor, DeterminationRequest request, CancellationToken cancel = default)
     {
         if (!actor.IsKey && actor.Lacks(Right.Determine, "Reporting determinations") is { } lacking)
             return Answer<ReportedDetermination>.Forbidden(lacking);
         await using var context = open();
         await using var transaction = await context.BeginWriteAsync(cancel);
-        if (await RepeatedAsync(context, request, cancel) is { } earlier)
-            return Answer<ReportedDetermination>.Repeated(earlier);
+        var earlier = await EarlierCommand.FindAsync(context, request.CommandId, CommandName, cancel);
+        if (earlier.IsOther)
+            return Answer<ReportedDetermination>.Conflict(EarlierCommand.Taken);
+        if (await RepeatedAsync(context, earlier, request, cancel) is { } stored)
+            return Answer<ReportedDetermination>.Repeated(stored);
 
         var bench = await BenchSituation.LoadAsync(context, request, clock.GetUtcNow(), cancel);
         if (bench.Sample is null)
@@ -35,41 +40,44 @@ public sealed class ReportDetermination(Func<LabContext> open, TimeProvider cloc
             return Answer<ReportedDetermination>.Refused(blocking);
 
         var determination = bench.Make(actor, evaluated);
+        if (context.Entry(bench.Test).State == EntityState.Detached)
+            context.AssignedTests.Add(bench.Test);
         context.Determinations.Add(determination);
         context.ContainerOpenings.Add(bench.Opening(determination));
         context.Commands.Add(new PerformedCommand
         {
-            Id = request.CommandId, Name = "report determination", Subject = determination.Id.ToString(), At = bench.Now,
+            Id = request.CommandId, Name = CommandName, Subject = determination.Id.ToString(), At = bench.Now,
         });
         context.Act = actor.Does("report determination");
-        await context.SaveChangesAsync(cancel);
+        try
+        {
+            await context.SaveChangesAsync(cancel);
+        }
+        catch (DbUpdateException e) when (DatabaseRefusal.Of(context, e) is { } refusal)
+        {
+            return Answer<ReportedDetermination>.Refused(refusal);
+        }
         await TestProgress.UpdateAsync(context, bench.Test, precision, cancel);
         await Batches.ReviewMarks.MarkAsync(
             context, bench.Sample.BatchId is { } batch ? [batch] : [],
             $"a further determination of sample {bench.Sample.Number} was reported", bench.Now, cancel);
-        await RemoveDraftsAsync(context, bench.Test, cancel);
+        await RemoveDraftAsync(context, bench.Test, determination.MeasuredBy, cancel);
         await transaction.CommitAsync(cancel);
         return Answer<ReportedDetermination>.Done(new ReportedDetermination(
-            determination.Id, evaluated, DuplicatesOf(bench.Test)));
+            determination.Id, evaluated, bench.Test.Why));
     }
-
-    private static string? DuplicatesOf(AssignedTest? test) => test?.Why;
 
     internal static IReadOnlyList<Problem> BlockingFindings(EvaluatedDetermination evaluated) =>
         [.. evaluated.Blocking.Select(f => new Problem("/readings", f.Message, f.Code))];
 
-    private static async Task RemoveDraftsAsync(LabContext context, AssignedTest? test, CancellationToken cancel)
-    {
-        if (test is null)
-            return;
-        await context.Drafts.Where(d => d.TestId == test.Id).ExecuteDeleteAsync(cancel);
-    }
+    // Only what this person typed is done with: somebody else may be typing the duplicate.
+    private static async Task RemoveDraftAsync(LabContext context, AssignedTest test, Guid? measurer, CancellationToken cancel) =>
+        await context.Drafts.Where(d => d.TestId == test.Id && d.PersonId == measurer).ExecuteDeleteAsync(cancel);
 
     private static async Task<ReportedDetermination?> RepeatedAsync(
-        LabContext context, DeterminationRequest request, CancellationToken cancel)
+        LabContext context, EarlierCommand earlier, DeterminationRequest request, CancellationToken cancel)
     {
-        Guid? id = await context.Commands.Where(c => c.Id == request.CommandId).Select(c => c.Subject)
-            .FirstOrDefaultAsync(cancel) is { } subject ? Guid.Parse(subject) : null;
+        Guid? id = earlier.Subject is { } subject ? Guid.Parse(subject) : null;
         if (id is null && request.ExternalId is not null)
         {
             id = await context.Determinations

@@ -21,6 +21,8 @@ public sealed class SaveDraft(Func<LabContext> open, TimeProvider clock)
             return Answer<DateTimeOffset>.Invalid(new Problem("", "That is more than a draft holds."));
         await using var context = open();
         await using var transaction = await context.BeginWriteAsync(cancel);
+        if (!await context.AssignedTests.AnyAsync(t => t.Id == test, cancel))
+            return Answer<DateTimeOffset>.NotFound("There is no such test.");
         var draft = await context.Drafts.FirstOrDefaultAsync(d => d.TestId == test && d.PersonId == actor.Id, cancel);
         if (draft is null)
         {

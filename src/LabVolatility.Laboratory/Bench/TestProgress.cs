@@ -11,7 +11,7 @@ internal static class TestProgress
     public static async Task UpdateAsync(
         LabContext context, AssignedTest? test, IReadOnlyList<PrecisionStatement> precision, CancellationToken cancel)
     {
-        if (test is null)
+        if (test is null || test.State == TestState.Cancelled)
             return;
         var all = await DeterminationStates.LoadAsync(context, [test.SampleId], cancel);
         var grade = await context.Samples.Where(s => s.Id == test.SampleId)
@@ -23,6 +23,7 @@ internal static class TestProgress
         test.Wanted = Math.Max(planned, counting + (verdict?.Next == NextStep.More ? verdict.Needed ?? 1 : 0));
         test.State = counting >= test.Wanted && verdict?.Next != NextStep.Investigate ? TestState.Reported : TestState.Waiting;
         test.Why = verdict?.Why ?? test.Why;
+        await RetainedPortion.DateAsync(context, test, cancel);
         if (!context.ChangeTracker.HasChanges())
             return;
         await context.SaveChangesAsync(cancel);

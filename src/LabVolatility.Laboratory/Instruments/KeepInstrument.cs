@@ -1,5 +1,6 @@
 using LabVolatility.Laboratory.People;
 using LabVolatility.Laboratory.Records;
+using LabVolatility.Laboratory.Setup;
 using LabVolatility.Laboratory.Storage;
 using Microsoft.EntityFrameworkCore;
 
@@ -31,7 +32,7 @@ public sealed class KeepInstrument(Func<LabContext> open)
             existing!.InService = false;
             existing.OutOfServiceReason = reason.Trim();
             return existing;
-        }, cancel);
+        }, cancel, (existing, _) => existing.InService ? null : $"{code} is out of service already: {existing.OutOfServiceReason}.");
     }
 
     /// <summary>Back in service; for the quality manager.</summary>
@@ -46,7 +47,7 @@ public sealed class KeepInstrument(Func<LabContext> open)
             existing!.InService = true;
             existing.OutOfServiceReason = null;
             return existing;
-        }, cancel);
+        }, cancel, (existing, _) => existing.InService ? $"{code} is in service already." : null);
     }
 
     /// <summary>A calibration and when the next is due.</summary>
@@ -62,11 +63,12 @@ public sealed class KeepInstrument(Func<LabContext> open)
             existing!.CalibratedOn = on;
             existing.CalibrationDueOn = due;
             return existing;
-        }, cancel);
+        }, cancel, (_, today) => on > today ? $"It is {today:yyyy-MM-dd}: a calibration on {on:yyyy-MM-dd} has not happened yet." : null);
     }
 
     private async Task<Answer<string>> Change(
-        Actor actor, string code, Guid? version, string act, string? reason, Func<Instrument?, Instrument?> change, CancellationToken cancel)
+        Actor actor, string code, Guid? version, string act, string? reason, Func<Instrument?, Instrument?> change,
+        CancellationToken cancel, Func<Instrument, DateOnly, string?>? wrongState = null)
     {
         await using var context = open();
         await using var transaction = await context.BeginWriteAsync(cancel);
@@ -75,6 +77,8 @@ public sealed class KeepInstrument(Func<LabContext> open)
             return Answer<string>.NotFound($"There is no instrument \"{code}\".");
         if (version is not null && existing!.Version != version)
             return Answer<string>.Conflict($"{code} was changed by somebody else meanwhile. Look at it again.");
+        if (existing is not null && wrongState is not null && wrongState(existing, await TodayAsync(context, cancel)) is { } wrong)
+            return Answer<string>.Conflict(wrong);
         if (change(existing) is not { } changed)
             return Answer<string>.Conflict($"There is an instrument {code} already.");
         if (existing is null)
@@ -84,4 +88,7 @@ public sealed class KeepInstrument(Func<LabContext> open)
         await transaction.CommitAsync(cancel);
         return Answer<string>.Done(code);
     }
+
+    private static async Task<DateOnly> TodayAsync(LabContext context, CancellationToken cancel) =>
+        LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel)).Day(context.Clock.GetUtcNow());
 }

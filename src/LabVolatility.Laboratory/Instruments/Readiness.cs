@@ -11,6 +11,19 @@ public sealed record Readiness(
 {
     public const string Rule = "ready-instrument-only";
 
+    /// <summary>The state for something measured at a moment: ready now, and by the verification that was in force then.</summary>
+    /// <param name="instrument">The instrument.</param>
+    /// <param name="verifications">Its verifications of that day, in any order.</param>
+    /// <param name="day">The laboratory's local day of measuring.</param>
+    /// <param name="measuredAt">The moment of measuring.</param>
+    public static Readiness When(
+        Instrument instrument, IReadOnlyList<Verification> verifications, DateOnly day, DateTimeOffset measuredAt)
+    {
+        var now = On(instrument, verifications, day);
+        var before = verifications.Where(v => v.At <= measuredAt).ToList();
+        return now.Ready && before.Count > 0 ? On(instrument, before, day) : now;
+    }
+
     /// <summary>The day's state from what is recorded: in service, calibrated, and the day's verification in its band.</summary>
     /// <param name="instrument">The instrument.</param>
     /// <param name="verifications">Its verifications of that day, in any order.</param>

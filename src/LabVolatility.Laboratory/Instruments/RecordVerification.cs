@@ -11,6 +11,8 @@ namespace LabVolatility.Laboratory.Instruments;
 /// <summary>Enters the day's verification fluid as in or out of its band. Out of band stops the instrument and marks what rests on it.</summary>
 public sealed class RecordVerification(Func<LabContext> open, TimeProvider clock)
 {
+    private const string CommandName = "record verification";
+
     /// <param name="CommandId">The same id sent again stores nothing new.</param>
     /// <param name="Instrument">Code of the instrument.</param>
     /// <param name="Fluid">The verification fluid.</param>
@@ -29,8 +31,11 @@ public sealed class RecordVerification(Func<LabContext> open, TimeProvider clock
             return Answer<bool>.Forbidden($"Entering checks is for the {Rights.HoldersText(Right.CheckInstruments)}.");
         await using var context = open();
         await using var transaction = await context.BeginWriteAsync(cancel);
-        if (await context.Commands.AnyAsync(c => c.Id == request.CommandId, cancel))
-            return Answer<bool>.Repeated(true);
+        var earlier = await EarlierCommand.FindAsync(context, request.CommandId, CommandName, cancel);
+        if (earlier.IsOther)
+            return Answer<bool>.Conflict(EarlierCommand.Taken);
+        if (earlier.Subject is { } known)
+            return Answer<bool>.Repeated(await context.Verifications.Where(v => v.Id == Guid.Parse(known)).Select(v => v.InBand).FirstAsync(cancel));
         if (!await context.Instruments.AnyAsync(i => i.Code == request.Instrument, cancel))
             return Answer<bool>.NotFound($"There is no instrument \"{request.Instrument}\".");
         var problems = new List<Problem>();
@@ -56,7 +61,7 @@ public sealed class RecordVerification(Func<LabContext> open, TimeProvider clock
             InBand = judged.InBand,
             Note = request.Note,
         });
-        context.Commands.Add(new PerformedCommand { Id = request.CommandId, Name = "record verification", Subject = request.Instrument, At = now });
+        context.Commands.Add(new PerformedCommand { Id = request.CommandId, Name = CommandName, Subject = request.Instrument, At = now });
         context.Act = actor.Does("record verification", request.Note);
         await context.SaveChangesAsync(cancel);
         await MarkAsync(context, request.Instrument, time.Day(now), time, judged.InBand, now, cancel);

@@ -13,7 +13,7 @@ public sealed class AssignedTest : IRecorded
 
     /// <summary>How many determinations are asked for: 1, 2 with a duplicate, more once duplicates disagree.</summary>
     public int Wanted { get; set; } = 1;
-    public DateTimeOffset? DueAt { get; init; }
+    public DateTimeOffset? DueAt { get; set; }
     public TestState State { get; set; }
     public string? Why { get; set; }
     public Guid Version { get; set; }

@@ -1,3 +1,4 @@
+using LabVolatility.Laboratory.Batches;
 using LabVolatility.Laboratory.People;
 using LabVolatility.Laboratory.Records;
 using LabVolatility.Laboratory.Storage;
@@ -25,6 +26,8 @@ public sealed class CancelTest(Func<LabContext> open)
         test.Why = reason.Trim();
         context.Act = actor.Does("cancel test", reason.Trim());
         await context.SaveChangesAsync(cancel);
+        var batch = await context.Samples.Where(s => s.Id == test.SampleId).Select(s => s.BatchId).FirstAsync(cancel);
+        await ReviewMarks.MarkAsync(context, batch is { } id ? [id] : [], $"{test.Method} was taken off a sample", context.Clock.GetUtcNow(), cancel);
         await transaction.CommitAsync(cancel);
         return Answer<Guid>.Done(testId);
     }

@@ -8,10 +8,14 @@ public static class MovementVoidsSample
     public const string Rule = "movement-voids-sample";
 
     /// <summary>Why the sample is void for a decision, or null.</summary>
-    public static string? Reason(Sample sample, IEnumerable<TankMovement> movements, LaboratoryTime time)
+    /// <param name="sample">The sample.</param>
+    /// <param name="tank">The tank it was drawn from: its own, else its batch's; null: none.</param>
+    /// <param name="movements">What happened to tanks.</param>
+    /// <param name="time">The laboratory's time.</param>
+    public static string? Reason(Sample sample, string? tank, IEnumerable<TankMovement> movements, LaboratoryTime time)
     {
         var later = movements
-            .Where(m => m.TankCode == sample.TankCode && m.ChangesContents && m.At > sample.SampledAt)
+            .Where(m => m.TankCode == tank && m.ChangesContents && m.At > sample.SampledAt)
             .OrderBy(m => m.At).ThenBy(m => m.Id).FirstOrDefault();
         return later is null
             ? null

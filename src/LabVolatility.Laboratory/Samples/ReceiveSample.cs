@@ -1,3 +1,4 @@
+using LabVolatility.Laboratory.Batches;
 using LabVolatility.Laboratory.People;
 using LabVolatility.Laboratory.Records;
 using LabVolatility.Laboratory.Storage;
@@ -40,14 +41,18 @@ public sealed class ReceiveSample(Func<LabContext> open, TimeProvider clock)
         if (problems.Count > 0)
             return Answer<string>.Invalid(problems);
 
-        Apply(sample, request, actor.Id, clock.GetUtcNow());
+        var now = clock.GetUtcNow();
+        var plan = await context.Grades.AsNoTracking().Where(g => g.Code == sample.GradeCode).Select(g => g.Tests).FirstAsync(cancel);
+        Apply(sample, request, plan, actor.Id, now);
         context.Act = actor.Does("receive sample", request.VerdictNote);
         await context.SaveChangesAsync(cancel);
+        await ReviewMarks.MarkAsync(
+            context, sample.BatchId is { } batch ? [batch] : [], $"sample {sample.Number} was received", now, cancel);
         await transaction.CommitAsync(cancel);
         return Answer<string>.Done(sample.Number);
     }
 
-    private static void Apply(Sample sample, Request request, Guid by, DateTimeOffset now)
+    private static void Apply(Sample sample, Request request, IReadOnlyList<GradeTest> plan, Guid by, DateTimeOffset now)
     {
         var refused = request.Verdict is ReceiptVerdict.Resample or ReceiptVerdict.Reject;
         sample.State = refused ? SampleState.Refused : SampleState.Received;
@@ -67,6 +72,8 @@ public sealed class ReceiveSample(Func<LabContext> open, TimeProvider clock)
             container.Condition = seen.Condition;
         }
 
+        foreach (var test in sample.Tests)
+            test.DueAt = plan.FirstOrDefault(t => t.Method == test.Method) is { } planned ? now.AddHours(planned.HoursToResult) : test.DueAt;
         foreach (var test in sample.Tests.Where(_ => refused))
         {
             test.State = TestState.Cancelled;

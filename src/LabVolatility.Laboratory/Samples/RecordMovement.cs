@@ -9,6 +9,8 @@ namespace LabVolatility.Laboratory.Samples;
 /// <summary>Records what happened to a tank's contents. Samples drawn before it are void for a decision from then on.</summary>
 public sealed class RecordMovement(Func<LabContext> open, TimeProvider clock)
 {
+    private const string CommandName = "record movement";
+
     public sealed record Request(Guid CommandId, string Tank, MovementKind Kind, DateTimeOffset At, decimal? CubicMetres, string? Note);
 
     public async Task<Answer<Guid>> Run(Actor actor, Request request, CancellationToken cancel = default)
@@ -17,8 +19,11 @@ public sealed class RecordMovement(Func<LabContext> open, TimeProvider clock)
             return Answer<Guid>.Forbidden("Recording tank movements is for the analyst, shift chemist, blending engineer or quality manager.");
         await using var context = open();
         await using var transaction = await context.BeginWriteAsync(cancel);
-        if (await context.Commands.FirstOrDefaultAsync(c => c.Id == request.CommandId, cancel) is { } done)
-            return Answer<Guid>.Repeated(Guid.Parse(done.Subject));
+        var earlier = await EarlierCommand.FindAsync(context, request.CommandId, CommandName, cancel);
+        if (earlier.IsOther)
+            return Answer<Guid>.Conflict(EarlierCommand.Taken);
+        if (earlier.Subject is { } known)
+            return Answer<Guid>.Repeated(Guid.Parse(known));
         var now = clock.GetUtcNow();
         var problems = new List<Problem>();
         if (!await context.Tanks.AnyAsync(t => t.Code == request.Tank, cancel))
@@ -42,7 +47,7 @@ public sealed class RecordMovement(Func<LabContext> open, TimeProvider clock)
             RecordedAt = now,
         };
         context.TankMovements.Add(movement);
-        context.Commands.Add(new PerformedCommand { Id = request.CommandId, Name = "record movement", Subject = movement.Id.ToString(), At = now });
+        context.Commands.Add(new PerformedCommand { Id = request.CommandId, Name = CommandName, Subject = movement.Id.ToString(), At = now });
         context.Act = actor.Does("record tank movement", request.Note);
         await context.SaveChangesAsync(cancel);
         if (movement.ChangesContents)
@@ -55,9 +60,10 @@ public sealed class RecordMovement(Func<LabContext> open, TimeProvider clock)
     private static async Task MarkAsync(LabContext context, TankMovement movement, DateTimeOffset now, CancellationToken cancel)
     {
         var batches = await context.Samples
-            .Where(s => s.TankCode == movement.TankCode && s.SampledAt < movement.At && s.BatchId != null)
-            .Where(s => context.Decisions.Any(d => d.BatchId == s.BatchId && d.At > movement.At))
-            .Select(s => s.BatchId!.Value).Distinct().ToListAsync(cancel);
+            .Where(s => s.SampledAt < movement.At && s.BatchId != null)
+            .Join(context.Batches, s => s.BatchId, b => b.Id, (s, b) => new { Tank = s.TankCode ?? b.TankCode, b.Id })
+            .Where(x => x.Tank == movement.TankCode && context.Decisions.Any(d => d.BatchId == x.Id && d.At >= movement.At))
+            .Select(x => x.Id).Distinct().ToListAsync(cancel);
         await ReviewMarks.MarkAsync(
             context, batches, $"{MovementVoidsSample.Word(movement.Kind)} in tank {movement.TankCode} was recorded after the decision", now, cancel);
     }

@@ -1,4 +1,5 @@
 using LabVolatility.Core.Quantities;
+using LabVolatility.Laboratory.Batches;
 using LabVolatility.Laboratory.People;
 using LabVolatility.Laboratory.Records;
 using LabVolatility.Laboratory.Setup;
@@ -10,36 +11,44 @@ namespace LabVolatility.Laboratory.Samples;
 /// <summary>Announces or registers a sample, gives it its number and assigns the tests of its grade.</summary>
 public sealed class RegisterSample(Func<LabContext> open, TimeProvider clock)
 {
+    private const string CommandName = "register sample";
+
     public async Task<Answer<string>> Run(Actor actor, SampleRequest request, CancellationToken cancel = default)
     {
         if (actor.Lacks(Right.RegisterSamples, "Registering samples") is { } lacking)
             return Answer<string>.Forbidden(lacking);
         await using var context = open();
         await using var transaction = await context.BeginWriteAsync(cancel);
-        if (await context.Commands.FirstOrDefaultAsync(c => c.Id == request.CommandId, cancel) is { } done)
-            return Answer<string>.Repeated(done.Subject);
+        var earlier = await EarlierCommand.FindAsync(context, request.CommandId, CommandName, cancel);
+        if (earlier.IsOther)
+            return Answer<string>.Conflict(EarlierCommand.Taken);
+        if (earlier.Subject is { } known)
+            return Answer<string>.Repeated(known);
 
         var now = clock.GetUtcNow();
         var grade = await context.Grades.FirstOrDefaultAsync(g => g.Code == request.Grade, cancel);
         var batch = request.Batch is null ? null : await context.Batches.FirstOrDefaultAsync(b => b.Number == request.Batch, cancel);
-        var problems = await ProblemsAsync(context, request, grade, batch, now, cancel);
+        var point = request.SamplePoint is null ? null : await context.SamplePoints.FirstOrDefaultAsync(p => p.Code == request.SamplePoint, cancel);
+        var problems = await ProblemsAsync(context, request, grade, batch, point, now, cancel);
         if (problems.Count > 0)
             return Answer<string>.Invalid(problems);
 
         var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
         var year = time.Local(now).Year;
         var serial = await context.NextAsync($"sample {year}", cancel);
-        var sample = Make(request, grade!, batch, ScanCode.ForSample(year, checked((int)serial)), actor.Id, now);
+        var tank = request.Tank ?? point?.TankCode ?? batch?.TankCode;
+        var sample = Make(request, grade!, batch, tank, ScanCode.ForSample(year, checked((int)serial)), actor.Id, now);
         context.Samples.Add(sample);
-        context.Commands.Add(new PerformedCommand { Id = request.CommandId, Name = "register sample", Subject = sample.Number, At = now });
+        context.Commands.Add(new PerformedCommand { Id = request.CommandId, Name = CommandName, Subject = sample.Number, At = now });
         context.Act = actor.Does(sample.State == SampleState.Announced ? "announce sample" : "register sample", request.VerdictNote);
         await context.SaveChangesAsync(cancel);
+        await ReviewMarks.MarkAsync(context, batch is null ? [] : [batch.Id], $"sample {sample.Number} was registered", now, cancel);
         await transaction.CommitAsync(cancel);
         return Answer<string>.Done(sample.Number);
     }
 
     private static async Task<List<Problem>> ProblemsAsync(
-        LabContext context, SampleRequest request, Grade? grade, Batches.Batch? batch, DateTimeOffset now, CancellationToken cancel)
+        LabContext context, SampleRequest request, Grade? grade, Batch? batch, SamplePoint? point, DateTimeOffset now, CancellationToken cancel)
     {
         var problems = new List<Problem>();
         if (grade is null || !grade.Active)
@@ -50,14 +59,16 @@ public sealed class RegisterSample(Func<LabContext> open, TimeProvider clock)
             problems.Add(new Problem("/batch", $"Batch {batch.Number} is {batch.GradeCode}, not {grade.Code}."));
         if (request.Tank is not null && !await context.Tanks.AnyAsync(t => t.Code == request.Tank, cancel))
             problems.Add(new Problem("/tank", $"There is no tank \"{request.Tank}\"."));
-        if (request.SamplePoint is not null && !await context.SamplePoints.AnyAsync(p => p.Code == request.SamplePoint, cancel))
+        if (request.SamplePoint is not null && point is null)
             problems.Add(new Problem("/samplePoint", $"There is no sample point \"{request.SamplePoint}\"."));
+        if (request.Tank is not null && point?.TankCode is { } at && at != request.Tank)
+            problems.Add(new Problem("/samplePoint", $"Sample point {point.Code} is on tank {at}, not on {request.Tank}."));
         SampleProblems.Check(request, now, problems);
         return problems;
     }
 
     private static Sample Make(
-        SampleRequest request, Grade grade, Batches.Batch? batch, string number, Guid by, DateTimeOffset now)
+        SampleRequest request, Grade grade, Batch? batch, string? tank, string number, Guid by, DateTimeOffset now)
     {
         var sample = new Sample
         {
@@ -65,7 +76,7 @@ public sealed class RegisterSample(Func<LabContext> open, TimeProvider clock)
             Number = number,
             GradeCode = grade.Code,
             BatchId = batch?.Id,
-            TankCode = request.Tank ?? batch?.TankCode,
+            TankCode = tank,
             SamplePointCode = request.SamplePoint,
             Level = request.Level,
             State = StateOf(request),

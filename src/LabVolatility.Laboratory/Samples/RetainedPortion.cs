@@ -1,4 +1,7 @@
 using LabVolatility.Laboratory.Records;
+using LabVolatility.Laboratory.Setup;
+using LabVolatility.Laboratory.Storage;
+using Microsoft.EntityFrameworkCore;
 
 namespace LabVolatility.Laboratory.Samples;
 
@@ -9,18 +12,28 @@ public static class RetainedPortion
     public const string Rule = "retained-portion-is-kept";
 
     /// <summary>The container that is kept, or null where there is only one or none is sealed any more.</summary>
-    public static Container? Of(Sample sample)
+    public static Container? Of(Sample sample) =>
+        sample.Containers.Count < 2 ? null : Sealed(sample).MaxBy(c => c.Number);
+
+    // Testing is complete once no test waits: from that day the portion is kept for the days that are set.
+    internal static async Task DateAsync(LabContext context, AssignedTest changed, CancellationToken cancel)
     {
-        if (sample.Containers.Count < 2)
-            return null;
-        var sealedOnes = sample.Containers.Where(c => c.Openings.Count == 0 && c.DisposedAt is null && !c.Leaking)
-            .OrderByDescending(c => c.Number).ToList();
-        return sealedOnes.FirstOrDefault();
+        var sample = await context.Samples.Include(s => s.Containers).ThenInclude(c => c.Openings).Include(s => s.Tests).AsSplitQuery()
+            .FirstAsync(s => s.Id == changed.SampleId, cancel);
+        if (sample.Tests.Any(t => t.State == TestState.Waiting) || Of(sample) is not { } portion)
+            return;
+        var settings = await context.Settings.AsNoTracking().FirstAsync(cancel);
+        var until = LaboratoryTime.Of(settings).Day(context.Clock.GetUtcNow()).AddDays(settings.RetainDays);
+        if (portion.RetainUntil is null || portion.RetainUntil < until)
+            portion.RetainUntil = until;
     }
+
+    private static List<Container> Sealed(Sample sample) =>
+        [.. sample.Containers.Where(c => c.Openings.Count == 0 && c.DisposedAt is null && !c.Leaking)];
 
     /// <summary>The refusal where the container is the one that is kept.</summary>
     public static Problem? Check(Sample sample, Container container, DateOnly today) =>
-        Of(sample)?.Id == container.Id && !(container.RetainUntil < today)
+        sample.Containers.Count > 1 && Sealed(sample) is [var last] && last.Id == container.Id && !(container.RetainUntil <= today)
             ? new Problem(
                 "/containerNumber",
                 $"Container {container.Number} is the last sealed one: it is the retained portion"

@@ -23,6 +23,8 @@ internal static class SampleProblems
         if (request.Containers.Count is 0 or > 99)
             problems.Add(new Problem("/containers", "A sample has 1 to 99 containers."));
         CheckContainers(request.Containers, problems);
+        if (request.ReceivedAt is null && request.Verdict != ReceiptVerdict.AsExpected)
+            problems.Add(new Problem("/verdict", "What comes of a sample is decided when it is received."));
         if (request.ReceivedAt is not null
             && ReceiptCondition.Check(ReceiptCondition.Departures(request.Containers), request.Verdict, request.VerdictNote) is { } problem)
             problems.Add(problem);

@@ -1,0 +1,29 @@
+using LabVolatility.Laboratory.Setup;
+using LabVolatility.Laboratory.Storage;
+using Microsoft.EntityFrameworkCore;
+
+namespace LabVolatility.Laboratory.Instruments;
+
+/// <summary>Reads the instruments as they stand today.</summary>
+public sealed class ReadInstruments(Func<LabContext> open, TimeProvider clock)
+{
+    public async Task<IReadOnlyList<InstrumentLine>> Run(CancellationToken cancel = default)
+    {
+        await using var context = open();
+        var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
+        return await LinesAsync(context, time.Day(clock.GetUtcNow()), cancel);
+    }
+
+    internal static async Task<IReadOnlyList<InstrumentLine>> LinesAsync(LabContext context, DateOnly today, CancellationToken cancel)
+    {
+        var instruments = await context.Instruments.AsNoTracking().OrderBy(i => i.Code).ToListAsync(cancel);
+        var last = await context.Verifications.AsNoTracking()
+            .Where(v => v.At == context.Verifications.Where(o => o.InstrumentCode == v.InstrumentCode).Max(o => o.At))
+            .ToListAsync(cancel);
+        return [.. instruments.Select(i =>
+        {
+            var newest = last.Where(v => v.InstrumentCode == i.Code).OrderBy(v => v.Id).LastOrDefault();
+            return new InstrumentLine(i, Readiness.On(i, newest is null ? [] : [newest], today), newest);
+        })];
+    }
+}

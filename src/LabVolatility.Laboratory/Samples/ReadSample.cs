@@ -1,0 +1,46 @@
+using LabVolatility.Laboratory.Bench;
+using LabVolatility.Laboratory.Setup;
+using LabVolatility.Laboratory.Storage;
+using Microsoft.EntityFrameworkCore;
+
+namespace LabVolatility.Laboratory.Samples;
+
+/// <summary>Reads one sample with its containers, tests and determinations; null where there is none of that number.</summary>
+public sealed class ReadSample(Func<LabContext> open, TimeProvider clock)
+{
+    public async Task<SampleSheet?> Run(string number, CancellationToken cancel = default)
+    {
+        await using var context = open();
+        var sample = await context.Samples.AsNoTracking()
+            .Include(s => s.Tests).Include(s => s.Containers).ThenInclude(c => c.Openings).AsSplitQuery()
+            .FirstOrDefaultAsync(s => s.Number == number, cancel);
+        if (sample is null)
+            return null;
+        var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
+        var grade = await context.Grades.AsNoTracking().Where(g => g.Code == sample.GradeCode).Select(g => g.Name).FirstAsync(cancel);
+        var determinations = await DeterminationStates.LoadAsync(context, [sample.Id], cancel);
+        var batch = sample.BatchId is null
+            ? null
+            : await context.Batches.AsNoTracking().Where(b => b.Id == sample.BatchId).Select(b => b.Number).FirstAsync(cancel);
+        var movements = sample.TankCode is null ? [] : await context.TankMovements.AsNoTracking()
+            .Where(m => m.TankCode == sample.TankCode && m.At > sample.SampledAt).ToListAsync(cancel);
+        return new SampleSheet
+        {
+            Sample = sample,
+            GradeName = grade,
+            Batch = batch,
+            Containers = ContainerSheet.Of(sample, null, time.Day(clock.GetUtcNow())),
+            Determinations = determinations,
+            Void = MovementVoidsSample.Reason(sample, movements, time),
+            BatchDecided = sample.BatchId is { } id && await AmendDetermination.IsDecidedAsync(context, id, cancel),
+            Names = await NamesAsync(context, sample, cancel),
+        };
+    }
+
+    private static Task<Dictionary<Guid, string>> NamesAsync(LabContext context, Sample sample, CancellationToken cancel)
+    {
+        var ids = sample.Containers.SelectMany(c => c.Openings).Select(o => o.By)
+            .Append(sample.RegisteredBy).Append(sample.ReceivedBy).Append(sample.VerdictBy).OfType<Guid>().Distinct().ToList();
+        return context.People.AsNoTracking().Where(p => ids.Contains(p.Id)).ToDictionaryAsync(p => p.Id, p => p.FullName, cancel);
+    }
+}
