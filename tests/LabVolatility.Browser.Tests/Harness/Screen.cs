@@ -12,5 +12,7 @@ public sealed record Screen(string Name, int Width, int Height, bool Touch)
     /// <summary>Every screen on which every page has to work.</summary>
     public static IReadOnlyList<Screen> All { get; } = [Desk, Tablet];
 
+    public static Screen Named(string name) => All.Single(screen => screen.Name == name);
+
     public override string ToString() => Name;
 }

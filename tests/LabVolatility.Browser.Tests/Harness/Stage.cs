@@ -9,6 +9,8 @@ namespace LabVolatility.Browser.Tests.Harness;
 /// <summary>One running application and one browser for all tests of this project.</summary>
 public sealed class Stage : IAsyncLifetime
 {
+    private readonly SemaphoreSlim _oneSignInAtATime = new(1);
+    private readonly Dictionary<string, string> _signedIn = [];
     private PublishedApplication? _application;
     private IPlaywright? _playwright;
     private IBrowser? _browser;
@@ -37,10 +39,19 @@ public sealed class Stage : IAsyncLifetime
     }
 
     /// <summary>
-    /// Runs <paramref name="work"/> in a browser of its own (cookies, storage), then fails if a page wrote an error to its
-    /// console, threw, or asked another host for something.
+    /// Runs <paramref name="work"/> in a browser of its own (cookies, storage) before anybody signed in, then fails if a page
+    /// wrote an error to its console, threw, or asked another host for something.
     /// </summary>
-    public async Task VisitAsync(Screen screen, Func<Visit, Task> work)
+    public Task VisitAsync(Screen screen, Func<Visit, Task> work) => RunAsync(screen, null, work);
+
+    /// <summary>The same, signed in as one of the demo laboratory's people.</summary>
+    public async Task VisitAsync(Screen screen, DemoPerson person, Func<Visit, Task> work)
+    {
+        ArgumentNullException.ThrowIfNull(person);
+        await RunAsync(screen, await SignedInAsync(person), work);
+    }
+
+    private async Task RunAsync(Screen screen, string? storageState, Func<Visit, Task> work)
     {
         ArgumentNullException.ThrowIfNull(screen);
         ArgumentNullException.ThrowIfNull(work);
@@ -52,6 +63,7 @@ public sealed class Stage : IAsyncLifetime
             ReducedMotion = ReducedMotion.Reduce,
             ColorScheme = ColorScheme.Light,
             Locale = "en-GB",
+            StorageState = storageState,
         });
         var complaints = new Complaints(context, Address);
         var page = await context.NewPageAsync();
@@ -70,6 +82,30 @@ public sealed class Stage : IAsyncLifetime
         Assert.True(complaints.None, complaints.ToString());
     }
 
+    // Once per person: the application limits how often somebody may try a password.
+    private async Task<string> SignedInAsync(DemoPerson person)
+    {
+        await _oneSignInAtATime.WaitAsync();
+        try
+        {
+            if (!_signedIn.TryGetValue(person.FullName, out var state))
+            {
+                await RunAsync(Screen.Desk, null, async visit =>
+                {
+                    await visit.SignInAsync(person);
+                    state = await visit.Page.Context.StorageStateAsync();
+                });
+                _signedIn[person.FullName] = state!;
+            }
+
+            return state!;
+        }
+        finally
+        {
+            _oneSignInAtATime.Release();
+        }
+    }
+
     public async ValueTask DisposeAsync()
     {
         if (_browser is not null)
@@ -77,5 +113,6 @@ public sealed class Stage : IAsyncLifetime
         _playwright?.Dispose();
         if (_application is not null)
             await _application.DisposeAsync();
+        _oneSignInAtATime.Dispose();
     }
 }

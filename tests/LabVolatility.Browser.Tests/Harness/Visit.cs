@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 
 namespace LabVolatility.Browser.Tests.Harness;
@@ -25,15 +24,20 @@ public sealed class Visit
         await InteractiveAsync();
     }
 
-    /// <summary>Waits until the page's circuit is up: what is typed earlier would be lost.</summary>
-    public async Task InteractiveAsync() =>
-        await Page.Locator("[data-interactive=yes]").First.WaitForAsync(new LocatorWaitForOptions { State = WaitForSelectorState.Attached });
-
-    /// <summary>Signs in as one of the demo laboratory's people, by their full name as the sign-in page lists it.</summary>
-    public async Task SignInAsync(string fullName)
+    /// <summary>Waits until the page's circuit is up (what is typed earlier would be lost) and the page has read its data.</summary>
+    public async Task InteractiveAsync()
     {
+        await Page.Locator("[data-interactive=yes]").First.WaitForAsync(new LocatorWaitForOptions { State = WaitForSelectorState.Attached });
+        await Page.GetByRole(AriaRole.Status).Filter(new LocatorFilterOptions { HasText = "Reading …" })
+            .WaitForAsync(new LocatorWaitForOptions { State = WaitForSelectorState.Hidden });
+    }
+
+    /// <summary>Signs in by hand, as the demo's sign-in page offers it. Only for what is about signing in; else visit as a person.</summary>
+    public async Task SignInAsync(DemoPerson person)
+    {
+        ArgumentNullException.ThrowIfNull(person);
         await OpenStaticAsync("sign-in");
-        await Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { NameRegex = new Regex(Regex.Escape(fullName)) }).ClickAsync();
+        await Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = person.FullName }).ClickAsync();
         await Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "Sign in", Exact = true }).ClickAsync();
         await InteractiveAsync();
     }
@@ -43,7 +47,7 @@ public sealed class Visit
     {
         foreach (var scheme in new[] { ColorScheme.Dark, ColorScheme.Light })
         {
-            await Page.EmulateMediaAsync(new PageEmulateMediaOptions { ColorScheme = scheme });
+            await ThemeAsync(scheme);
             await AccessibilityScan.RunAsync(Page, $"{Page.Url}, {_screen}, {scheme}");
         }
     }
@@ -56,7 +60,7 @@ public sealed class Visit
 
         foreach (var scheme in new[] { ColorScheme.Dark, ColorScheme.Light })
         {
-            await Page.EmulateMediaAsync(new PageEmulateMediaOptions { ColorScheme = scheme });
+            await ThemeAsync(scheme);
             await SaveAsync(Path.Combine(folder, $"{name}-{_screen}-{(scheme == ColorScheme.Dark ? "dark" : "light")}.png"));
         }
     }
@@ -65,6 +69,21 @@ public sealed class Visit
     {
         if (TestSettings.Pictures is { } folder && !Page.IsClosed)
             await SaveAsync(Path.Combine(folder, $"failed-{Guid.NewGuid():N}.png"));
+    }
+
+    // The theme follows the system, over the circuit: it is there once the paper has turned.
+    private async Task ThemeAsync(ColorScheme scheme)
+    {
+        await Page.EmulateMediaAsync(new PageEmulateMediaOptions { ColorScheme = scheme });
+        await Page.WaitForFunctionAsync(
+            """
+            dark => {
+              const paper = [document.body, document.documentElement].map(e => getComputedStyle(e).backgroundColor).find(c => !c.endsWith(", 0)"));
+              const light = paper ? paper.match(/[\d.]+/g).slice(0, 3).reduce((sum, part) => sum + Number(part), 0) : 765;
+              return !paper || (light < 384) === dark;
+            }
+            """,
+            scheme == ColorScheme.Dark);
     }
 
     private async Task SaveAsync(string path) =>
