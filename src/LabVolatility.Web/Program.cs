@@ -1,3 +1,33 @@
+using LabVolatility.Laboratory.Storage;
+using LabVolatility.Web.Layout;
+using LabVolatility.Web.People;
+using LabVolatility.Web.Records;
+using LabVolatility.Web.Setup;
+
 var builder = WebApplication.CreateBuilder(args);
+var settings = WebSettings.Read(builder.Configuration, builder.Environment);
+if (Listening.Refusal(settings) is { } refusal)
+{
+    await Console.Error.WriteLineAsync(refusal);
+    return 1;
+}
+
+builder.Host.AddLabLog(settings.Storage.DataFolder);
+builder.AddServerLimits(settings);
+builder.Services.AddSingleton(settings);
+builder.Services.AddLabStorage(settings.Storage);
+builder.Services.AddUseCases(settings.DemoKey);
+builder.Services.AddRateLimits();
+builder.Services.AddSignIn(settings);
+builder.Services.AddShell();
+builder.Services.AddStartUp(settings);
+
 var app = builder.Build();
-app.Run();
+app.UsePipeline(settings);
+app.MapHealth();
+app.MapSessions();
+app.MapShell();
+
+using var statements = StatementCount.Listen();
+await app.RunAsync();
+return Environment.ExitCode;

@@ -1,0 +1,20 @@
+using System.Reflection;
+using LabVolatility.Laboratory.People;
+using LabVolatility.Laboratory.Setup;
+using LabVolatility.Laboratory.Storage;
+
+namespace LabVolatility.Web.Setup;
+
+/// <summary>Registers every use case: a public class of the laboratory with one method Run.</summary>
+public static class UseCases
+{
+    public static void AddUseCases(this IServiceCollection services, DemoKey? demoKey)
+    {
+        var useCases = typeof(Actor).Assembly.GetExportedTypes()
+            .Where(t => t is { IsClass: true, IsAbstract: false } && t.GetMethod("Run", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly) is not null);
+        foreach (var useCase in useCases)
+            services.AddTransient(useCase);
+        services.AddTransient(provider => new InterfaceKeys(
+            provider.GetRequiredService<Func<LabContext>>(), provider.GetRequiredService<TimeProvider>(), demoKey));
+    }
+}
