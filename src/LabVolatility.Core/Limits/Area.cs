@@ -19,4 +19,15 @@ public sealed record Area(
     IReadOnlyList<AreaLimit> Limits,
     string Source,
     FactStatus Status,
-    string? Note);
+    string? Note)
+{
+    /// <summary>The first day this version of the area holds; null: always did.</summary>
+    public DateOnly? EffectiveFrom { get; init; }
+
+    /// <summary>The last day this version of the area holds; null: none.</summary>
+    public DateOnly? EffectiveUntil { get; init; }
+
+    /// <summary>Whether it holds on a day, both ends included.</summary>
+    public bool IsInForce(DateOnly date) =>
+        (EffectiveFrom is null || date >= EffectiveFrom) && (EffectiveUntil is null || date <= EffectiveUntil);
+}

@@ -13,8 +13,11 @@ public static class LimitPicker
 
     private static LimitPick Pick(IReadOnlyList<Area> areas, ProductQuery query, IReadOnlyList<string> asked)
     {
-        if (areas.FirstOrDefault(candidate => candidate.Code == query.Area) is not { } area)
+        var known = areas.Where(candidate => candidate.Code == query.Area).ToList();
+        if (known.Count == 0)
             return new([], null, $"There is no area {query.Area}.");
+        if (known.FirstOrDefault(candidate => candidate.IsInForce(query.Date)) is not { } area)
+            return new([], null, $"{query.Area} has no calendar in force on {Day(query)}.");
         if (asked.Contains(area.Code))
             return new([], null, $"The calendars of {string.Join(", ", asked)} name one another; none has a limit.");
         return area.Calendar.Count == 0
@@ -28,17 +31,27 @@ public static class LimitPicker
         var windows = area.Calendar
             .Where(w => (w.Point is null || w.Point == query.Point) && w.Contains(query.Date)).ToList();
         if (windows.Count == 0)
-            return new([], null, $"{area.Code} has no season in force on {Day(query)} at the {query.Point.Text()}.");
+        {
+            var allTheYear = FromLimits(area, null, query);
+            return allTheYear.Limits.Count > 0
+                ? allTheYear
+                : new([], null, $"{area.Code} has no season in force on {Day(query)} at the {query.Point.Text()}.");
+        }
 
-        // A window may put the class of another area in force, such as EN228-D1 in a laboratory's winter; limits that
-        // the area has of its own, such as a contract's, hold beside it.
-        var picks = windows.SelectMany(w => areas.Any(other => other.Code == w.Class)
-            ? [Named(Pick(areas, query with { Area = w.Class! }, asked), area, w, query), FromLimits(area, w, query)]
-            : new[] { FromLimits(area, w, query) }).ToList();
+        // A window may put the class of another area in force, such as EN228-D1 in a laboratory's winter; the
+        // area's own limits, such as a contract's, hold on top of it.
+        var picks = windows.SelectMany<SeasonWindow, LimitPick>(w => areas.Any(other => other.Code == w.Class)
+            ? [Named(Pick(Granting(areas, area, w), query with { Area = w.Class! }, asked), area, w, query), FromLimits(area, w, query)]
+            : [FromLimits(area, w, query)]).ToList();
         List<PickedLimit> limits = [.. picks.SelectMany(pick => pick.Limits).DistinctBy(picked => picked.Limit.Key)];
         var season = string.Join(", ", windows.Select(w => w.Season).Distinct());
         return limits.Count > 0 ? new(limits, season, null) : new([], season, picks[0].NoLimit);
     }
+
+    // Whether a derogation is in force is the asked area's to say: a class that has an allowance doesn't bring it along.
+    private static IReadOnlyList<Area> Granting(IReadOnlyList<Area> areas, Area area, SeasonWindow window) => area.Derogation
+        ? areas
+        : [.. areas.Select(other => other.Code == window.Class ? other with { Derogation = false } : other)];
 
     private static LimitPick Named(LimitPick pick, Area area, SeasonWindow window, ProductQuery query) => pick with
     {

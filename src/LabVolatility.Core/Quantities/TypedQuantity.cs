@@ -57,8 +57,8 @@ internal static partial class TypedQuantity
             : $"Is \"{number}\" meant as {whole}? Then write {whole}, without a separator.";
     }
 
-    private static string Plain(string? text) => (text ?? "")
-        .Replace('\u2212', '-').Replace('\u00A0', ' ').Replace('\u202F', ' ').Replace('\u2009', ' ').Trim();
+    // White space of every kind is taken by Trim and by \s below; only the typographic minus needs help.
+    private static string Plain(string? text) => (text ?? "").Replace('\u2212', '-').Trim();
 
     [GeneratedRegex(@"^(?<number>[+-]?(?:[0-9][0-9.,]*|[.,][0-9]+))\s*(?<unit>%|[°º]?\s?\p{L}*[0-9³]?)$", RegexOptions.CultureInvariant)]
     private static partial Regex NumberThenUnit();
