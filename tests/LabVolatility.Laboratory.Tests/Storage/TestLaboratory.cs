@@ -72,6 +72,11 @@ public sealed class TestLaboratory : IAsyncDisposable
         return new Actor(person.Id, person.FullName, roles, "page");
     }
 
+    /// <summary>A connection as the database's own tools would open it, without what the program sets up.</summary>
+    internal DbConnection Behind() => Engine is StorageEngine.Sqlite
+        ? new SqliteConnection(Connection)
+        : new NpgsqlConnection(Connection);
+
     /// <summary>Runs SQL past the program, as somebody with the database's own tools would.</summary>
     public async Task<int> Raw(string sql)
     {
@@ -90,8 +95,4 @@ public sealed class TestLaboratory : IAsyncDisposable
         if (!_isBorrowed)
             await TestDatabases.DropAsync(Engine, Connection);
     }
-
-    private DbConnection Behind() => Engine is StorageEngine.Sqlite
-        ? new SqliteConnection(Connection)
-        : new NpgsqlConnection(Connection);
 }

@@ -7,7 +7,7 @@ namespace LabVolatility.Laboratory.Storage.Sqlite;
 /// <summary>How each connection to the file behaves.</summary>
 /// <remarks>
 /// synchronous=FULL: what was confirmed survives a power cut. recursive_triggers: INSERT OR REPLACE fires the guards
-/// against deleting. lower() as .NET knows it, so that a search finds what it finds on PostgreSQL.
+/// against deleting. lower() and upper() as .NET knows them, so that a search finds what it finds on PostgreSQL.
 /// </remarks>
 internal sealed class SqliteConnections : DbConnectionInterceptor
 {
@@ -29,7 +29,9 @@ internal sealed class SqliteConnections : DbConnectionInterceptor
 
     private static void Prepare(DbConnection connection)
     {
-        ((SqliteConnection)connection).CreateFunction("lower", (string? text) => text?.ToLowerInvariant(), isDeterministic: true);
+        var file = (SqliteConnection)connection;
+        file.CreateFunction("lower", (string? text) => text?.ToLowerInvariant(), isDeterministic: true);
+        file.CreateFunction("upper", (string? text) => text?.ToUpperInvariant(), isDeterministic: true);
         using var command = connection.CreateCommand();
         command.CommandText = Pragmas;
         command.ExecuteNonQuery();
