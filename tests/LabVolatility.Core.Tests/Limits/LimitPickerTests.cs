@@ -7,9 +7,9 @@ namespace LabVolatility.Core.Tests.Limits;
 
 public sealed class LimitPickerTests
 {
-    // An invented area: winter by class D1, summer by class A with the allowance.
+    // An invented area with a derogation: winter by class D1, summer by class A with the allowance.
     private static readonly Area Coast = new(
-        "COAST", "Coast", false,
+        "COAST", "Coast", true,
         [
             new SeasonWindow("summer", new MonthDay(5, 1), new MonthDay(9, 30), Class: "EN228-A-W"),
             new SeasonWindow("winter", new MonthDay(10, 1), new MonthDay(4, 30), Class: "EN228-D1"),
@@ -74,6 +74,41 @@ public sealed class LimitPickerTests
         var pick = LimitPicker.Pick(areas, Query("COAST", "2026-07-01", null));
 
         Assert.Equal(["EN228-A-W/DVPE", "EN228-A-W/E70", "COAST/contract"], pick.Limits.Select(l => l.Limit.Key));
+    }
+
+    // Whether a derogation is in force is the asked area's to say.
+    [Fact]
+    public void Pick_CalendarWithoutDerogation_GetsNoAllowance()
+    {
+        Area[] areas = [.. PublishedAreas.All, Coast with { Derogation = false }];
+
+        var pressure = LimitPicker.Pick(areas, Query("COAST", "2026-07-01", 5m)).Limits.Single(l => l.Limit.Quantity == "DVPE");
+
+        Assert.Equal((60.0m, (decimal?)null), (pressure.EffectiveMaximum, pressure.AllowanceGiven));
+        Assert.Contains("no derogation", pressure.Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Pick_OutsideTheSeasons_KeepsLimitsOfAllTheYear()
+    {
+        var own = new AreaLimit(PublishedAreas.All.Single(a => a.Code == "EN228-D").Limits[0].Limit);
+        var summerOnly = Coast with { Calendar = [Coast.Calendar[0]], Limits = [own] };
+
+        var pick = LimitPicker.Pick([summerOnly], Query("COAST", "2026-01-10", null));
+
+        Assert.Equal("EN228-D/DVPE", Assert.Single(pick.Limits).Limit.Key);
+        Assert.Null(pick.Season);
+    }
+
+    [Fact]
+    public void Pick_VersionsOfAnArea_TakesTheOneInForce()
+    {
+        var old = Coast with { Calendar = [], Limits = [new AreaLimit(PublishedAreas.All[0].Limits[0].Limit)], EffectiveUntil = new DateOnly(2026, 6, 30) };
+        var next = old with { Name = "Coast, next", EffectiveFrom = new DateOnly(2026, 7, 1), EffectiveUntil = new DateOnly(2026, 12, 31) };
+
+        Assert.StartsWith("Coast:", LimitPicker.Pick([old, next], Query("COAST", "2026-06-30", null)).Limits[0].Why, StringComparison.Ordinal);
+        Assert.StartsWith("Coast, next:", LimitPicker.Pick([old, next], Query("COAST", "2026-07-01", null)).Limits[0].Why, StringComparison.Ordinal);
+        Assert.Contains("no calendar in force", LimitPicker.Pick([old, next], Query("COAST", "2027-01-01", null)).NoLimit, StringComparison.Ordinal);
     }
 
     [Fact]
