@@ -39,12 +39,15 @@ public sealed class CatalogueTests
     }
 
     [Fact]
-    public void Assess_LimitsNotRequired_LeaveTheOutcomeAlone()
+    public void Assess_LimitNotRequired_CountsOnceAnswered()
     {
-        var outcome = Catalogue.Assess(ClassD1, [new("DVPE", 75m, "kPa", "EN 13016-1"), new("E70", 51m, "% v/v", "EN ISO 3405")]);
+        var unanswered = Catalogue.Assess(ClassD1, [new("DVPE", 75m, "kPa", "EN 13016-1")]);
+        var answered = Catalogue.Assess(ClassD1, [new("DVPE", 75m, "kPa", "EN 13016-1"), new("E70", 51m, "% v/v", "EN ISO 3405")]);
 
-        Assert.Equal(Outcome.Conforms, outcome.Outcome);
-        Assert.Equal([Outcome.Conforms, Outcome.DoesNotConform, Outcome.Incomplete], outcome.Limits.Select(l => l.Outcome.Outcome));
+        Assert.Equal([Outcome.Conforms, Outcome.Incomplete, Outcome.Incomplete], unanswered.Limits.Select(l => l.Outcome.Outcome));
+        Assert.Equal(Outcome.Conforms, unanswered.Outcome);
+        Assert.Equal([Outcome.Conforms, Outcome.DoesNotConform, Outcome.Incomplete], answered.Limits.Select(l => l.Outcome.Outcome));
+        Assert.Equal(Outcome.DoesNotConform, answered.Outcome);
     }
 
     [Fact]
