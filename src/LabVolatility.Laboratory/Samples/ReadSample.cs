@@ -21,17 +21,18 @@ public sealed class ReadSample(Func<LabContext> open, TimeProvider clock)
         var determinations = await DeterminationStates.LoadAsync(context, [sample.Id], cancel);
         var batch = sample.BatchId is null
             ? null
-            : await context.Batches.AsNoTracking().Where(b => b.Id == sample.BatchId).Select(b => b.Number).FirstAsync(cancel);
-        var movements = sample.TankCode is null ? [] : await context.TankMovements.AsNoTracking()
-            .Where(m => m.TankCode == sample.TankCode && m.At > sample.SampledAt).ToListAsync(cancel);
+            : await context.Batches.AsNoTracking().Where(b => b.Id == sample.BatchId).Select(b => new { b.Number, b.TankCode }).FirstAsync(cancel);
+        var tank = sample.TankCode ?? batch?.TankCode;
+        var movements = tank is null ? [] : await context.TankMovements.AsNoTracking()
+            .Where(m => m.TankCode == tank && m.At > sample.SampledAt).ToListAsync(cancel);
         return new SampleSheet
         {
             Sample = sample,
             GradeName = grade,
-            Batch = batch,
+            Batch = batch?.Number,
             Containers = ContainerSheet.Of(sample, null, time.Day(clock.GetUtcNow())),
             Determinations = determinations,
-            Void = MovementVoidsSample.Reason(sample, movements, time),
+            Void = MovementVoidsSample.Reason(sample, tank, movements, time),
             BatchDecided = sample.BatchId is { } id && await AmendDetermination.IsDecidedAsync(context, id, cancel),
             Names = await NamesAsync(context, sample, cancel),
         };

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using LabVolatility.Laboratory.Setup;
 using LabVolatility.Laboratory.Storage;
 using Microsoft.EntityFrameworkCore;
@@ -5,6 +6,7 @@ using Microsoft.EntityFrameworkCore;
 namespace LabVolatility.Laboratory.Samples;
 
 /// <summary>Lists samples, a page at a time.</summary>
+[SuppressMessage("Globalization", "CA1309", Justification = "string.Compare is translated: the database compares as it orders.")]
 public sealed class ReadSamples(Func<LabContext> open)
 {
     public const int PageSize = 50;
@@ -20,8 +22,9 @@ public sealed class ReadSamples(Func<LabContext> open)
             .Include(s => s.Tests).Include(s => s.Containers).ThenInclude(c => c.Openings).AsSplitQuery()
             .ToDictionaryAsync(s => s.Number, cancel);
         var batchIds = samples.Values.Select(s => s.BatchId).OfType<Guid>().Distinct().ToList();
-        var batches = await context.Batches.AsNoTracking().Where(b => batchIds.Contains(b.Id)).ToDictionaryAsync(b => b.Id, b => b.Number, cancel);
-        var tanks = samples.Values.Select(s => s.TankCode).OfType<string>().Distinct().ToList();
+        var batches = await context.Batches.AsNoTracking().Where(b => batchIds.Contains(b.Id))
+            .Select(b => new { b.Id, b.Number, b.TankCode }).ToDictionaryAsync(b => b.Id, b => new BatchChoice(b.Number, "", b.TankCode), cancel);
+        var tanks = samples.Values.Select(s => s.TankCode ?? TankOf(s, batches)).OfType<string>().Distinct().ToList();
         var since = samples.Count == 0 ? DateTimeOffset.MaxValue : samples.Values.Min(s => s.SampledAt);
         var movements = tanks.Count == 0 ? [] : await context.TankMovements.AsNoTracking()
             .Where(m => tanks.Contains(m.TankCode) && m.At > since).ToListAsync(cancel);
@@ -42,12 +45,13 @@ public sealed class ReadSamples(Func<LabContext> open)
             samples = samples.Where(s => s.GradeCode == filter.Grade);
         if (!string.IsNullOrWhiteSpace(filter.Text))
         {
-            var text = filter.Text.Trim().ToUpperInvariant();
+            // Codes are written in capitals; what was typed otherwise is tried as typed, too: engines differ in LIKE.
+            var (typed, capitals) = (filter.Text.Trim(), filter.Text.Trim().ToUpperInvariant());
             samples = samples.Where(s =>
-                s.Number.Contains(text)
-                || s.GradeCode.ToUpper().Contains(text)
-                || (s.TankCode != null && s.TankCode.ToUpper().Contains(text))
-                || context.Batches.Any(b => b.Id == s.BatchId && b.Number.ToUpper().Contains(text)));
+                s.Number.Contains(capitals)
+                || s.GradeCode.Contains(typed) || s.GradeCode.Contains(capitals)
+                || (s.TankCode != null && (s.TankCode.Contains(typed) || s.TankCode.Contains(capitals)))
+                || context.Batches.Any(b => b.Id == s.BatchId && (b.Number.Contains(typed) || b.Number.Contains(capitals))));
         }
 
         return samples;
@@ -71,14 +75,17 @@ public sealed class ReadSamples(Func<LabContext> open)
         return [.. rows.Select(r => new SampleCursor(r.DueAt, r.Number))];
     }
 
-    private static ListedSample Line(Sample sample, Dictionary<Guid, string> batches, List<TankMovement> movements, LaboratoryTime time)
+    private static string? TankOf(Sample sample, Dictionary<Guid, BatchChoice> batches) =>
+        sample.BatchId is { } id ? batches.GetValueOrDefault(id)?.Tank : null;
+
+    private static ListedSample Line(Sample sample, Dictionary<Guid, BatchChoice> batches, List<TankMovement> movements, LaboratoryTime time)
     {
         var waiting = sample.Tests.Where(t => t.State == TestState.Waiting).OrderBy(t => t.DueAt).ToList();
         return new ListedSample
         {
             Number = sample.Number,
             Grade = sample.GradeCode,
-            Batch = sample.BatchId is { } id ? batches.GetValueOrDefault(id) : null,
+            Batch = sample.BatchId is { } id ? batches.GetValueOrDefault(id)?.Number : null,
             Tank = sample.TankCode,
             Point = sample.SamplePointCode,
             Level = sample.Level,
@@ -88,7 +95,7 @@ public sealed class ReadSamples(Func<LabContext> open)
             DueAt = waiting.FirstOrDefault(t => t.DueAt is not null)?.DueAt,
             SealedLeft = ContainerSheet.SealedOf(sample).Count(),
             Containers = sample.Containers.Count,
-            Void = MovementVoidsSample.Reason(sample, movements, time),
+            Void = MovementVoidsSample.Reason(sample, sample.TankCode ?? TankOf(sample, batches), movements, time),
         };
     }
 }
