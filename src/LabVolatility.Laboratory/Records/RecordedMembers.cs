@@ -48,20 +48,20 @@ internal sealed class RecordedMembers
         string.Join('/', Key.Select(p => CanonicalText.Of(new RecordedMember(p, p.Name, KindOf(p)), value(p)).Trim('"')));
 
     /// <summary>The canonical text of one state, from its values.</summary>
-    public string Text(Func<IProperty, object?> value)
-    {
-        var text = new StringBuilder("{");
-        foreach (var member in Members)
-            CanonicalText.AppendMember(text, member.Name, CanonicalText.Of(member, value(member.Property)));
-        return text.Append('}').ToString();
-    }
+    public string Text(Func<IProperty, object?> value) => TextOf(m => CanonicalText.Of(m, value(m.Property)));
 
     /// <summary>The canonical text of one state, from members that are canonical text already.</summary>
-    public string TextOf(Func<IProperty, string> canonical)
+    /// <remarks>What is null is left out: a column that a later version adds changes no text of an earlier record.</remarks>
+    public string TextOf(Func<RecordedMember, string> canonical)
     {
         var text = new StringBuilder("{");
         foreach (var member in Members)
-            CanonicalText.AppendMember(text, member.Name, canonical(member.Property));
+        {
+            var value = canonical(member);
+            if (value != CanonicalText.Null)
+                CanonicalText.AppendMember(text, member.Name, value);
+        }
+
         return text.Append('}').ToString();
     }
 

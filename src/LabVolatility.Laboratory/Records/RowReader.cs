@@ -21,8 +21,7 @@ internal static class RowReader
         await using var row = await command.ExecuteReaderAsync(cancellationToken);
         while (await row.ReadAsync(cancellationToken))
         {
-            var texts = members.Members.ToDictionary(m => m.Property, m => lab.Engine.ReadCell(row, places[m.Property], m.Kind));
-            found(IdOf(lab, row, members, places), members.TextOf(p => texts[p]));
+            found(IdOf(lab, row, members, places), members.TextOf(m => lab.Engine.ReadCell(row, places[m.Property], m.Kind)));
         }
     }
 

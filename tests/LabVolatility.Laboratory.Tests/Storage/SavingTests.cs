@@ -53,8 +53,8 @@ public sealed class SavingTests
 
         var records = await lab.AuditRecords.AsNoTracking().OrderBy(r => r.Sequence).ToListAsync(Cancel);
 
-        const string First = """{"capacityCubicMetres":12000.5,"code":"T-1","gradeCode":null,"name":"Tank 1"}""";
-        const string Second = """{"capacityCubicMetres":12000.5,"code":"T-1","gradeCode":null,"name":"Tank one"}""";
+        const string First = """{"capacityCubicMetres":12000.5,"code":"T-1","name":"Tank 1"}""";
+        const string Second = """{"capacityCubicMetres":12000.5,"code":"T-1","name":"Tank one"}""";
         Assert.Equal([(null, First), (First, Second), (Second, null)], records.Select(r => (r.Before, r.After)));
         Assert.All(records, r => Assert.Equal(("Ida Berg", "keep tank", "tank", "T-1", "moved"), (r.Actor, r.Action, r.Subject, r.SubjectId, r.Reason)));
         Assert.All(records, r => Assert.Equal(laboratory.Clock.GetUtcNow(), r.At));
