@@ -14,15 +14,28 @@ namespace LabVolatility.Laboratory.Batches;
 /// <summary>Works out a batch's evidence from what is recorded now: the one function behind page, interface and decision.</summary>
 internal static class BatchAssessing
 {
-    public static async Task<Evidence> WorkOutAsync(LabContext context, Guid batchId, CancellationToken cancel)
+    public static async Task<Evidence> WorkOutAsync(LabContext context, Guid batchId, CancellationToken cancel) =>
+        (await WorkOutAllAsync(context, [batchId], cancel))[batchId];
+
+    /// <summary>The evidence of several batches by id; what they share is read once.</summary>
+    public static async Task<IReadOnlyDictionary<Guid, Evidence>> WorkOutAllAsync(
+        LabContext context, IReadOnlyList<Guid> batchIds, CancellationToken cancel)
     {
-        var batch = await context.Batches.AsNoTracking().FirstAsync(b => b.Id == batchId, cancel);
-        var grade = await context.Grades.AsNoTracking().FirstAsync(g => g.Code == batch.GradeCode, cancel);
+        if (batchIds.Count == 0)
+            return new Dictionary<Guid, Evidence>();
+        var batches = await context.Batches.AsNoTracking().Where(b => batchIds.Contains(b.Id))
+            .Join(context.Grades, b => b.GradeCode, g => g.Code, (batch, grade) => new { Batch = batch, Grade = grade }).ToListAsync(cancel);
         var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
         var areas = await LimitCatalogue.LoadAsync(context, cancel);
         var precision = await PrecisionInForce.LoadAsync(context, cancel);
-        var samples = await BatchSamples.LoadAsync(context, batch, time, precision, grade.ResultsInAll, cancel);
+        var samples = await BatchSamples.LoadAsync(
+            context, [.. batches.Select(b => (b.Batch, b.Grade.ResultsInAll))], time, precision, cancel);
+        return batches.ToDictionary(b => b.Batch.Id, b => WorkOut(b.Batch, b.Grade, areas, precision, [.. samples[b.Batch.Id]]));
+    }
 
+    private static Evidence WorkOut(
+        Batch batch, Grade grade, IReadOnlyList<Area> areas, IReadOnlyList<PrecisionStatement> precision, IReadOnlyList<AssessedSample> samples)
+    {
         var pick = BatchLimits.Pick(areas, batch, grade);
         var levels = new List<LevelEvidence>();
         var limits = pick.Limits.Select(l => LimitJudge.Judge(l, samples, precision, grade, levels)).ToList();
@@ -61,8 +74,10 @@ internal static class BatchAssessing
         {
             blocks.AddRange(sample.Sample.Tests.Where(t => t.State == TestState.Waiting).OrderBy(t => t.Method, StringComparer.Ordinal)
                 .Select(t => $"Sample {sample.Sample.Number} waits for {t.Method}: {t.Why ?? "not measured yet"}."));
-            blocks.AddRange(sample.Determinations.Where(d => d.MeasurerId is null)
+            blocks.AddRange(sample.Determinations.Where(d => d.MeasurerId is null && !d.Current.SetAside)
                 .Select(d => $"A determination of sample {sample.Sample.Number} waits for a person to take it on."));
+            blocks.AddRange(sample.InDoubt.Select(d => d.Instrument).Distinct()
+                .Select(instrument => $"{instrument} was out of its band after sample {sample.Sample.Number} was measured, and nothing has shown it in order since: measure a fresh bottle of the verification fluid that day, or set the result aside for that cause and measure again."));
         }
 
         if (samples.Count == 0)

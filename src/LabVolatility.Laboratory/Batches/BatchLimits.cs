@@ -16,7 +16,7 @@ internal static class BatchLimits
 
     public static Picked Pick(IReadOnlyList<Area> areas, Batch batch, Grade grade)
     {
-        var found = new Dictionary<(string Key, decimal? Min, decimal? Max, Destination To), (PickedLimit Limit, DateOnly First, DateOnly Last)>();
+        var found = new Dictionary<(string Key, decimal? Min, decimal? Max, Destination To), (PickedLimit Limit, List<DateOnly> Days)>();
         var remarks = new List<string>();
         var incomplete = batch.Destinations.Count == 0;
         foreach (var to in batch.Destinations)
@@ -38,16 +38,18 @@ internal static class BatchLimits
                 foreach (var limit in pick.Limits)
                 {
                     var key = (limit.Limit.Key, limit.EffectiveMinimum, limit.EffectiveMaximum, to);
-                    found[key] = found.TryGetValue(key, out var known) ? (known.Limit, known.First, day) : (limit, day, day);
+                    if (!found.TryGetValue(key, out var known))
+                        found[key] = known = (limit, []);
+                    known.Days.Add(day);
                 }
             }
 
             if (without.Count > 0)
-                remarks.Add($"{to.Area}, {to.Point.Text()}: no limit is in force {Span(without[0], without[^1])}.");
+                remarks.Add($"{to.Area}, {to.Point.Text()}: no limit is in force {Spans(without)}.");
         }
 
         remarks.AddRange(Strictest.Of([.. found.Values.Select(f => f.Limit)]).Where(s => s.IsEmpty).Select(s => s.Why));
-        return new Picked([.. found.Select(f => (f.Value.Limit, f.Key.To, Span(f.Value.First, f.Value.Last)))], remarks, incomplete);
+        return new Picked([.. found.Select(f => (f.Value.Limit, f.Key.To, Spans(f.Value.Days)))], remarks, incomplete);
     }
 
     private static IEnumerable<DateOnly> Days(Batch batch)
@@ -55,6 +57,14 @@ internal static class BatchLimits
         var last = batch.Until < batch.From ? batch.From : batch.Until;
         for (var day = batch.From; day <= last && day <= batch.From.AddDays(LongestPeriodDays); day = day.AddDays(1))
             yield return day;
+    }
+
+    // Unbroken runs of days, each by its ends.
+    private static string Spans(List<DateOnly> days)
+    {
+        var starts = days.Where((day, i) => i == 0 || days[i - 1].AddDays(1) != day);
+        var ends = days.Where((day, i) => i == days.Count - 1 || day.AddDays(1) != days[i + 1]);
+        return string.Join(" and ", starts.Zip(ends, Span));
     }
 
     private static string Span(DateOnly first, DateOnly last) =>

@@ -9,6 +9,8 @@ namespace LabVolatility.Laboratory.Batches;
 /// <summary>Signs a decision on a batch: one wins, the others are told who decided what.</summary>
 public sealed class Decide(Func<LabContext> open, TimeProvider clock, ISignature signature)
 {
+    private const string CommandName = "decide";
+
     public async Task<Answer<DecisionInForce>> Run(Actor actor, DecisionRequest request, CancellationToken cancel = default)
     {
         if (DecisionRights.Check(actor, request.Kind) is { } lacking)
@@ -20,8 +22,11 @@ public sealed class Decide(Func<LabContext> open, TimeProvider clock, ISignature
 
         await using var context = open();
         await using var transaction = await context.BeginWriteAsync(cancel);
-        if (await context.Commands.AnyAsync(c => c.Id == request.CommandId, cancel))
-            return Answer<DecisionInForce>.Repeated((await InForceAsync(context, request.Batch, cancel))!);
+        var earlier = await EarlierCommand.FindAsync(context, request.CommandId, CommandName, cancel);
+        if (earlier.IsOther)
+            return Answer<DecisionInForce>.Conflict(EarlierCommand.Taken);
+        if (earlier.Subject is { } signed)
+            return Answer<DecisionInForce>.Repeated(await SignedAsync(context, Guid.Parse(signed), cancel));
         var batch = await context.Batches.AsNoTracking().FirstOrDefaultAsync(b => b.Number == request.Batch, cancel);
         if (batch is null)
             return Answer<DecisionInForce>.NotFound($"There is no batch {request.Batch}.");
@@ -46,6 +51,10 @@ public sealed class Decide(Func<LabContext> open, TimeProvider clock, ISignature
             await using var after = open();
             return Beaten(request, await InForceAsync(after, request.Batch, cancel));
         }
+        catch (DbUpdateException e) when (DatabaseRefusal.Of(context, e) is { } refusal)
+        {
+            return Answer<DecisionInForce>.Refused(refusal);
+        }
 
         return Answer<DecisionInForce>.Done(DecisionInForce.Of(decision, false));
     }
@@ -56,6 +65,11 @@ public sealed class Decide(Func<LabContext> open, TimeProvider clock, ISignature
                 ? $"Batch {request.Batch} has no decision any more: look at it again."
                 : $"{inForce.PersonName} was first: batch {request.Batch} is {DecisionWords.State(inForce.Kind)} since {inForce.At.UtcDateTime:yyyy-MM-dd HH:mm} UTC.",
             inForce);
+
+    private static async Task<DecisionInForce> SignedAsync(LabContext context, Guid decision, CancellationToken cancel) =>
+        DecisionInForce.Of(
+            await context.Decisions.AsNoTracking().FirstAsync(d => d.Id == decision, cancel),
+            await context.ReviewMarks.AnyAsync(m => m.DecisionId == decision, cancel));
 
     internal static async Task<DecisionInForce?> InForceAsync(LabContext context, string batch, CancellationToken cancel)
     {
@@ -100,7 +114,7 @@ public sealed class Decide(Func<LabContext> open, TimeProvider clock, ISignature
         };
         context.Assessments.Add(assessment);
         context.Decisions.Add(decision);
-        context.Commands.Add(new PerformedCommand { Id = request.CommandId, Name = "decide", Subject = decision.Id.ToString(), At = now });
+        context.Commands.Add(new PerformedCommand { Id = request.CommandId, Name = CommandName, Subject = decision.Id.ToString(), At = now });
         context.Act = actor.Does(DecisionWords.Act(request.Kind), decision.Reason);
         return decision;
     }

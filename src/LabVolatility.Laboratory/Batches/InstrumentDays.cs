@@ -26,14 +26,28 @@ internal sealed class InstrumentDays
         return new InstrumentDays(checks, time);
     }
 
-    /// <summary>The day's verification in words, the latest of that day.</summary>
+    /// <summary>The verification in force at the moment of measuring, and what came of it later that day, in words.</summary>
     public string Text(DeterminationState determination)
     {
         var day = _time.Day(determination.MeasuredAt);
-        var latest = _checks.Where(v => v.InstrumentCode == determination.Instrument && v.On == day)
-            .OrderBy(v => v.At).ThenBy(v => v.Id).LastOrDefault();
-        return latest is null ? $"no verification on {day:yyyy-MM-dd}"
-            : $"{latest.Fluid} {(latest.InBand ? "in band" : "OUT OF BAND")} on {day:yyyy-MM-dd}"
-                + (latest.Typed is null ? "" : $" ({latest.Typed})");
+        var checks = Of(determination);
+        if (checks.Count == 0)
+            return $"no verification on {day:yyyy-MM-dd}";
+        var inForce = checks.LastOrDefault(v => v.At <= determination.MeasuredAt) ?? checks[0];
+        var text = $"{inForce.Fluid} {(inForce.InBand ? "in band" : "OUT OF BAND")} on {day:yyyy-MM-dd}"
+            + (inForce.Typed is null ? "" : $" ({inForce.Typed})");
+        // Another check that is in band says nothing new; one that is out of band does, and so does what followed it.
+        var later = checks.SkipWhile(v => v != inForce).Skip(1).SkipWhile(v => v.InBand).ToList();
+        return later.Count == 0 ? text
+            : $"{text}; later that day OUT OF BAND" + (later[^1].InBand ? ", then in band again" : "");
+    }
+
+    /// <summary>True where the last check of the day of measuring was out of band.</summary>
+    public bool IsInDoubt(DeterminationState determination) => Of(determination) is [.., { InBand: false }];
+
+    private List<Verification> Of(DeterminationState determination)
+    {
+        var day = _time.Day(determination.MeasuredAt);
+        return [.. _checks.Where(v => v.InstrumentCode == determination.Instrument && v.On == day).OrderBy(v => v.At).ThenBy(v => v.Id)];
     }
 }

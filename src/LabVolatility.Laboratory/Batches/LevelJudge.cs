@@ -6,30 +6,31 @@ using LabVolatility.Laboratory.Samples;
 
 namespace LabVolatility.Laboratory.Batches;
 
-/// <summary>Holds the levels of a tank against each other.</summary>
+/// <summary>Holds the samples of a batch against each other: the levels of its tank.</summary>
 /// <remarks>The largest difference is held against the method's repeatability: common practice.</remarks>
 internal static class LevelJudge
 {
     public static LevelEvidence? Judge(
         Limit limit, PressureUnit unit, IReadOnlyList<SampleValue> values, IReadOnlyList<PrecisionStatement> precision)
     {
-        var levels = values.Where(v => v.Sample.Sample.Level is SampleLevel.Upper or SampleLevel.Middle or SampleLevel.Lower).ToList();
-        if (levels.Select(v => v.Sample.Sample.Level).Distinct().Count() < 2)
+        // Two samples of one level are held against each other likewise: a second one must not hide the first in a mean.
+        if (values.Count < 2)
             return null;
-        var spread = levels.Max(v => v.Mean) - levels.Min(v => v.Mean);
-        var state = levels.SelectMany(v => v.Results).Select(r => r.State).OrderBy(s => s.Hazy ? 0 : 1).First();
-        var fit = PrecisionLookup.Find(state, limit.Quantity, levels.Average(v => v.Mean), unit, precision);
+        var spread = values.Max(v => v.Mean) - values.Min(v => v.Mean);
+        var fit = PrecisionLookup.FindCautious(
+            values.SelectMany(v => v.Results).Select(r => r.State), limit.Quantity, values.Average(v => v.Mean), unit, precision);
         bool? agree = fit.Repeatability is { } r ? spread <= r : null;
-        var found = $"The levels differ by {Rounding.Text(spread, 2)} {limit.Unit}";
+        var what = values.Select(v => v.Sample.Sample.Level).Distinct().Count() > 1 ? "levels" : "samples";
+        var found = $"The {what} differ by {Rounding.Text(spread, 2)} {limit.Unit}";
         var why = agree switch
         {
             true => $"{found}, within r = {Rounding.Text(fit.Repeatability!.Value, 2)} {limit.Unit}: the tank is homogeneous.",
-            false => $"{found}, more than r = {Rounding.Text(fit.Repeatability!.Value, 2)} {limit.Unit}: the tank is not homogeneous. Mix and resample, or the worst level governs.",
-            null => $"{found}; whether that is too much can't be judged. {fit.Why} The worst level governs.",
+            false => $"{found}, more than r = {Rounding.Text(fit.Repeatability!.Value, 2)} {limit.Unit}: the tank is not homogeneous. Mix and resample, or the worst of them governs.",
+            null => $"{found}; whether that is too much can't be judged. {fit.Why} The worst of them governs.",
         };
         return new LevelEvidence(
             limit.Quantity, limit.Unit,
-            [.. levels.Select(v => new LevelValue(v.Sample.Sample.Level.ToString().ToLowerInvariant(), v.Sample.Sample.Number, v.Mean))],
+            [.. values.Select(v => new LevelValue(v.Sample.Sample.Level.ToString().ToLowerInvariant(), v.Sample.Sample.Number, v.Mean))],
             spread, fit.Repeatability, agree, why);
     }
 }

@@ -39,8 +39,7 @@ internal static class LimitJudge
         var limit = picked.Limit.Limit;
         var results = basis.SelectMany(v => v.Results).ToList();
         var mean = results.Sum(r => r.Value) / results.Count;
-        var worst = results.FirstOrDefault(r => r.State.Hazy) ?? results[0];
-        var fit = PrecisionLookup.Find(worst.State, limit.Quantity, mean, unit, precision);
+        var fit = PrecisionLookup.FindCautious(results.Select(r => r.State), limit.Quantity, mean, unit, precision);
         var judged = Conformity.Judge(new LimitInput
         {
             Value = mean,
@@ -80,7 +79,7 @@ internal static class LimitJudge
         };
     }
 
-    // Levels that disagree are not averaged: the one nearest to being beyond an edge governs.
+    // Samples that disagree are not averaged: the one nearest to being beyond an edge governs.
     private static IReadOnlyList<SampleValue> Governing(PickedLimit picked, IReadOnlyList<SampleValue> values, LevelEvidence? level) =>
         level is null or { Agree: true } ? values
         : [values.MinBy(v => Margin(picked, v.Mean))!];
@@ -92,7 +91,7 @@ internal static class LimitJudge
     {
         var numbers = string.Join(", ", basis.Select(v => $"{v.Sample.Sample.Number} ({v.Sample.Sample.Level.ToString().ToLowerInvariant()})"));
         return (count == 1 ? "one result of " : $"mean of {count} results of ") + numbers
-            + (level is { Agree: not true } ? "; the level nearest to an edge governs" : "");
+            + (level is { Agree: not true } ? "; the sample nearest to an edge governs" : "");
     }
 
     private static ArithmeticStep MeanStep(IReadOnlyList<LimitResult> results, decimal mean, string unit) => new(

@@ -1,3 +1,4 @@
+using LabVolatility.Core.Limits;
 using LabVolatility.Laboratory.People;
 using LabVolatility.Laboratory.Records;
 using LabVolatility.Laboratory.Storage;
@@ -8,14 +9,19 @@ namespace LabVolatility.Laboratory.Batches;
 /// <summary>Registers a batch, and changes what may change of it.</summary>
 public sealed class RegisterBatch(Func<LabContext> open, TimeProvider clock)
 {
+    private const string CommandName = "register batch";
+
     public async Task<Answer<string>> Run(Actor actor, BatchRequest request, CancellationToken cancel = default)
     {
         if (actor.Lacks(Right.ManageBatches, "Registering batches") is { } lacking)
             return Answer<string>.Forbidden(lacking);
         await using var context = open();
         await using var transaction = await context.BeginWriteAsync(cancel);
-        if (await context.Commands.FirstOrDefaultAsync(c => c.Id == request.CommandId, cancel) is { } done)
-            return Answer<string>.Repeated(done.Subject);
+        var earlier = await EarlierCommand.FindAsync(context, request.CommandId, CommandName, cancel);
+        if (earlier.IsOther)
+            return Answer<string>.Conflict(EarlierCommand.Taken);
+        if (earlier.Subject is { } known)
+            return Answer<string>.Repeated(known);
         var problems = await BatchProblems.OfAsync(context, request, cancel);
         var grade = await context.Grades.AsNoTracking().FirstOrDefaultAsync(g => g.Code == request.Grade && g.Active, cancel);
         if (grade is null)
@@ -38,7 +44,7 @@ public sealed class RegisterBatch(Func<LabContext> open, TimeProvider clock)
             TankCode = request.Tank,
             CubicMetres = request.CubicMetres,
             EthanolPercent = request.EthanolPercent,
-            EthanolMethod = request.EthanolMethod,
+            EthanolMethod = Method(request),
             Destinations = request.Destinations,
             From = request.From!.Value,
             Until = request.Until!.Value,
@@ -47,7 +53,7 @@ public sealed class RegisterBatch(Func<LabContext> open, TimeProvider clock)
             CreatedAt = now,
             CreatedBy = actor.Id,
         });
-        context.Commands.Add(new PerformedCommand { Id = request.CommandId, Name = "register batch", Subject = number, At = now });
+        context.Commands.Add(new PerformedCommand { Id = request.CommandId, Name = CommandName, Subject = number, At = now });
         context.Act = actor.Does("register batch");
         await context.SaveChangesAsync(cancel);
         await transaction.CommitAsync(cancel);
@@ -70,13 +76,17 @@ public sealed class RegisterBatch(Func<LabContext> open, TimeProvider clock)
         var onlyEthanol = !actor.May(Right.ManageBatches);
         var wanted = onlyEthanol ? Keep(batch) with { EthanolPercent = request.EthanolPercent, EthanolMethod = request.EthanolMethod } : request;
         var problems = await BatchProblems.OfAsync(context, wanted, cancel);
+        if (request.Grade is not null && request.Grade != batch.GradeCode)
+            problems.Add(new Problem("/grade", $"The grade of a batch stays {batch.GradeCode}: register another batch."));
+        if (request.State is not null && request.State != batch.State)
+            problems.Add(new Problem("/state", $"The state of a batch stays {batch.State.Text()}: register another batch."));
         if (problems.Count > 0)
             return Answer<string>.Invalid(problems);
 
         batch.TankCode = wanted.Tank;
         batch.CubicMetres = wanted.CubicMetres;
         batch.EthanolPercent = wanted.EthanolPercent;
-        batch.EthanolMethod = string.IsNullOrWhiteSpace(wanted.EthanolMethod) ? null : wanted.EthanolMethod.Trim();
+        batch.EthanolMethod = Method(wanted);
         batch.Destinations = wanted.Destinations;
         batch.From = wanted.From!.Value;
         batch.Until = wanted.Until!.Value;
@@ -88,6 +98,10 @@ public sealed class RegisterBatch(Func<LabContext> open, TimeProvider clock)
         await transaction.CommitAsync(cancel);
         return Answer<string>.Done(number);
     }
+
+    // Blank is no method: the content then counts as not measured.
+    private static string? Method(BatchRequest request) =>
+        string.IsNullOrWhiteSpace(request.EthanolMethod) ? null : request.EthanolMethod.Trim();
 
     private static BatchRequest Keep(Batch batch) => new()
     {

@@ -1,3 +1,4 @@
+using LabVolatility.Core.Assessment;
 using LabVolatility.Core.Limits;
 using LabVolatility.Core.Methods;
 using LabVolatility.Core.Quantities;
@@ -8,12 +9,21 @@ namespace LabVolatility.Laboratory.Batches;
 /// <summary>Finds what may answer a limit: right quantity, right correlation, right method, reported.</summary>
 internal static class SampleValues
 {
-    public static IReadOnlyList<SampleValue> Of(Limit limit, PressureUnit unit, IReadOnlyList<AssessedSample> samples) =>
-    [
-        .. samples.Where(s => s.Counts)
+    public static IReadOnlyList<SampleValue> Of(Limit limit, PressureUnit unit, IReadOnlyList<AssessedSample> samples)
+    {
+        var answers = samples.Where(s => s.Counts)
             .Select(s => new SampleValue(s, [.. s.Used.Select(d => Value(limit, unit, d)).OfType<LimitResult>()]))
-            .Where(v => v.Results.Count > 0),
-    ];
+            .Where(v => v.Results.Count > 0).ToList();
+        // Results of two methods make no mean: the one that decides a dispute counts, else the one named first.
+        var method = answers.SelectMany(v => v.Results).Select(r => r.State.Method).Distinct()
+            .OrderBy(m => m == limit.RefereeMethod ? 0 : 1).ThenBy(m => limit.Methods.ToList().IndexOf(m))
+            .ThenBy(m => m, StringComparer.Ordinal).FirstOrDefault();
+        return
+        [
+            .. answers.Select(v => v with { Results = [.. v.Results.Where(r => r.State.Method == method)] })
+                .Where(v => v.Results.Count > 0),
+        ];
+    }
 
     /// <summary>Why nothing answers the limit, in words.</summary>
     public static string WhyNone(Limit limit, IReadOnlyList<AssessedSample> samples)
@@ -30,10 +40,8 @@ internal static class SampleValues
     // Order of the arithmetic: reading to the limit's unit, then the correlation in that unit's constants, not rounded.
     private static LimitResult? Value(Limit limit, PressureUnit unit, DeterminationState d)
     {
-        if (limit.Methods.Count > 0 && !limit.Methods.Contains(d.Method))
-            return null;
-        var reported = d.Results.FirstOrDefault(r =>
-            r.Quantity == limit.Quantity && (limit.Correlation is null || r.Correlation == limit.Correlation));
+        var reported = d.Results.FirstOrDefault(r => LimitAnswer.Refusal(
+            limit, new MeasuredResult(r.Quantity, r.Value, r.Unit, d.Method, r.Correlation)) is null);
         if (reported is null || Correlations.Named(reported.Correlation) is not { } correlation || !TestMethods.TryFind(d.Method, out var method))
             return null;
         var total = Reading.Pressure(d.Current.Readings.TotalPressure)!.Value;

@@ -48,10 +48,10 @@ internal sealed class BenchSituation
         bench.Container = bench.Sample.Containers.FirstOrDefault(c => c.Number == request.ContainerNumber);
         bench.Test = bench.Sample.Tests.Where(t => t.Method == request.Method && t.State != TestState.Cancelled)
             .OrderBy(t => t.State == TestState.Waiting ? 0 : 1).FirstOrDefault() ?? bench.AddedTest();
-        bench.Measurer = request.MeasuredBy is null
+        var measurer = request.MeasuredBy?.Trim().ToUpperInvariant();
+        bench.Measurer = measurer is null
             ? null
-            : await context.People.FirstOrDefaultAsync(
-                p => p.NormalizedUserName == request.MeasuredBy.Trim().ToUpperInvariant() && p.Active && !p.IsService, cancel);
+            : await context.People.FirstOrDefaultAsync(p => p.NormalizedUserName == measurer && p.Active && !p.IsService, cancel);
         bench.Instrument = await context.Instruments.FirstOrDefaultAsync(i => i.Code == request.Instrument, cancel);
         if (bench.Instrument is not null)
         {

@@ -7,6 +7,17 @@ namespace LabVolatility.Laboratory.Bench;
 /// <summary>Finds the r and R that fit a determination.</summary>
 internal static class PrecisionLookup
 {
+    /// <summary>For several results together: the largest R and the smallest r; none where one of them has none.</summary>
+    public static PrecisionFit FindCautious(
+        IEnumerable<DeterminationState> states, string quantity, decimal level, PressureUnit unit, IReadOnlyList<PrecisionStatement> precision)
+    {
+        var fits = states.Select(s => Find(s, quantity, level, unit, precision)).Distinct().ToList();
+        return new PrecisionFit(
+            fits.Exists(f => f.Repeatability is null) ? null : fits.Min(f => f.Repeatability),
+            fits.Exists(f => f.Reproducibility is null) ? null : fits.Max(f => f.Reproducibility),
+            (fits.Find(f => f.Repeatability is null || f.Reproducibility is null) ?? fits[0]).Why);
+    }
+
     public static PrecisionFit Find(
         DeterminationState state, string quantity, decimal level, PressureUnit unit, IReadOnlyList<PrecisionStatement> precision)
     {

@@ -28,10 +28,6 @@ internal static class SampleDuplicates
             method, Reading.Pressure(state.Current.Readings.TotalPressure)!.Value, correlation, PressureUnit.Kilopascal)!.Value;
 
     private static decimal? Repeatability(
-        List<DeterminationState> counting, Correlation correlation, IReadOnlyList<PrecisionStatement> precision, List<decimal> values)
-    {
-        // One hazy specimen voids the precision of the whole set.
-        var worst = counting.FirstOrDefault(d => d.Hazy) ?? counting[0];
-        return PrecisionLookup.Find(worst, correlation.Quantity, values.Average(), PressureUnit.Kilopascal, precision).Repeatability;
-    }
+        List<DeterminationState> counting, Correlation correlation, IReadOnlyList<PrecisionStatement> precision, List<decimal> values) =>
+        PrecisionLookup.FindCautious(counting, correlation.Quantity, values.Average(), PressureUnit.Kilopascal, precision).Repeatability;
 }

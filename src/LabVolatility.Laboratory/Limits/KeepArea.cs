@@ -37,7 +37,7 @@ public sealed class KeepArea(Func<LabContext> open, TimeProvider clock)
         return Answer<Guid>.Done(area.Id);
     }
 
-    /// <summary>Approves a draft: another person than the one who drafted it. An earlier version of the area is withdrawn.</summary>
+    /// <summary>Approves a draft: another person than the one who drafted it. It takes the place of an earlier version on the days it holds.</summary>
     public async Task<Answer<Guid>> Approve(Actor actor, Guid id, CancellationToken cancel = default)
     {
         if (actor.Lacks(Right.ManageReferenceData, "Approving areas") is { } lacking)
@@ -54,7 +54,7 @@ public sealed class KeepArea(Func<LabContext> open, TimeProvider clock)
         var now = clock.GetUtcNow();
         foreach (var old in await context.LaboratoryAreas
             .Where(a => a.Code == area.Code && a.ApprovedAt != null && a.WithdrawnAt == null).ToListAsync(cancel))
-            old.WithdrawnAt = now;
+            old.WithdrawnAt = area.Days.Covers(old.Days) ? now : null;
         area.ApprovedBy = actor.Id;
         area.ApprovedAt = now;
         context.Act = actor.Does("approve area");

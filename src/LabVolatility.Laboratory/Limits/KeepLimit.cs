@@ -15,7 +15,10 @@ public sealed class KeepLimit(Func<LabContext> open, TimeProvider clock)
             return Answer<Guid>.Forbidden(lacking);
         await using var context = open();
         var areas = await LimitCatalogue.LoadAsync(context, cancel);
-        if (LimitProblems.Of(draft, areas) is { Count: > 0 } problems)
+        List<Problem> problems = [.. LimitProblems.Of(draft, areas)];
+        if (await context.LaboratoryLimits.AnyAsync(l => l.Key == draft.Key.Trim() && l.AreaCode != draft.AreaCode && l.WithdrawnAt == null, cancel))
+            problems.Add(new Problem("/key", $"{draft.Key.Trim()} is the name of a limit in another area: take another name."));
+        if (problems.Count > 0)
             return Answer<Guid>.Invalid(problems);
         var now = clock.GetUtcNow();
         var limit = new LaboratoryLimit
@@ -46,7 +49,7 @@ public sealed class KeepLimit(Func<LabContext> open, TimeProvider clock)
         return Answer<Guid>.Done(limit.Id);
     }
 
-    /// <summary>Approves a draft: another person than the one who drafted it. An earlier version under the same key is withdrawn.</summary>
+    /// <summary>Approves a draft: another person than the one who drafted it. It takes the place of an earlier version under the same key on the days it holds.</summary>
     public async Task<Answer<Guid>> Approve(Actor actor, Guid id, CancellationToken cancel = default)
     {
         if (actor.Lacks(Right.ManageReferenceData, "Approving limits") is { } lacking)
@@ -61,9 +64,10 @@ public sealed class KeepLimit(Func<LabContext> open, TimeProvider clock)
         if (limit.DraftedBy == actor.Id)
             return Answer<Guid>.Refused(new Problem("", "You drafted it: another quality manager approves it.", KeepPrecision.Rule));
         var now = clock.GetUtcNow();
+        // One that holds before the new one begins, or after it ends, stays in force on those days.
         foreach (var old in await context.LaboratoryLimits
             .Where(l => l.Key == limit.Key && l.ApprovedAt != null && l.WithdrawnAt == null).ToListAsync(cancel))
-            old.WithdrawnAt = now;
+            old.WithdrawnAt = limit.Days.Covers(old.Days) ? now : null;
         limit.ApprovedBy = actor.Id;
         limit.ApprovedAt = now;
         context.Act = actor.Does("approve limit");
@@ -90,6 +94,7 @@ public sealed class KeepLimit(Func<LabContext> open, TimeProvider clock)
         context.FactConfirmations.Add(new FactConfirmation { Key = key, ConfirmedBy = actor.Id, ConfirmedAt = now, Source = source.Trim() });
         context.Act = actor.Does("confirm limit", source.Trim());
         await context.SaveChangesAsync(cancel);
+        await ReferenceChange.MarkAsync(context, $"the limit {key} was confirmed", now, cancel);
         await transaction.CommitAsync(cancel);
         return Answer<string>.Done(key);
     }

@@ -22,4 +22,6 @@ public sealed class LaboratoryArea : IRecorded
     public DateTimeOffset? ApprovedAt { get; set; }
     public DateTimeOffset? WithdrawnAt { get; set; }
     public Guid Version { get; set; }
+
+    internal EffectiveDays Days => new(EffectiveFrom, EffectiveUntil);
 }

@@ -10,6 +10,7 @@ internal sealed class LaboratoryAreaConfiguration : IEntityTypeConfiguration<Lab
     public void Configure(EntityTypeBuilder<LaboratoryArea> area)
     {
         area.ToTable("laboratory_areas");
+        area.Ignore(a => a.Days);
         area.Property(a => a.Code).HasMaxLength(Lengths.Code);
         area.Property(a => a.Name).HasMaxLength(Lengths.Name);
         area.Property(a => a.Calendar).HasJson();

@@ -29,4 +29,6 @@ public sealed class LaboratoryLimit : IRecorded
     public DateTimeOffset? ApprovedAt { get; set; }
     public DateTimeOffset? WithdrawnAt { get; set; }
     public Guid Version { get; set; }
+
+    internal EffectiveDays Days => new(EffectiveFrom, EffectiveUntil);
 }

@@ -10,6 +10,7 @@ internal sealed class LaboratoryLimitConfiguration : IEntityTypeConfiguration<La
     public void Configure(EntityTypeBuilder<LaboratoryLimit> limit)
     {
         limit.ToTable("laboratory_limits");
+        limit.Ignore(l => l.Days);
         limit.Property(l => l.Key).HasMaxLength(Lengths.Name);
         limit.Property(l => l.AreaCode).HasMaxLength(Lengths.Code);
         limit.Property(l => l.GradeCode).HasMaxLength(Lengths.Code);

@@ -27,6 +27,10 @@ internal static class LimitProblems
             problems.Add(new Problem("/digits", "The limit is written with more decimals than that."));
         if (!PressureUnits.TryParse(limit.Unit, out _))
             problems.Add(new Problem("/unit", $"\"{limit.Unit}\" is no pressure unit."));
+        if (Correlations.All.All(c => c.Quantity != limit.Quantity))
+            problems.Add(new Problem("/quantity", $"\"{limit.Quantity}\" is not measured here; limits are for {string.Join(" or ", Correlations.All.Select(c => c.Quantity).Distinct())}."));
+        else if (limit.Correlation is null && limit.Quantity == "RVP")
+            problems.Add(new Problem("/correlation", "An RVP belongs to the equation it is worked out by: EPA or CARB."));
         if (limit.Correlation is not null && Correlations.Named(limit.Correlation)?.Quantity != limit.Quantity)
             problems.Add(new Problem("/correlation", $"{limit.Correlation} does not give {limit.Quantity}."));
         foreach (var method in limit.Methods.Where(m => !TestMethods.TryFind(m, out _)))

@@ -12,7 +12,7 @@ public static class PrecisionInForce
     {
         var entries = await context.PrecisionEntries.AsNoTracking()
             .Where(p => p.ApprovedAt != null && p.WithdrawnAt == null)
-            .OrderBy(p => p.ApprovedAt).ToListAsync(cancel);
+            .OrderBy(p => p.ApprovedAt).ThenBy(p => p.Id).ToListAsync(cancel);
         return [.. entries.Select(Statement)];
     }
 

@@ -21,6 +21,10 @@ internal static class PrecisionProblems
             problems.Add(new Problem("/edition", "Precision belongs to an edition."));
         if (string.IsNullOrWhiteSpace(entry.Source))
             problems.Add(new Problem("/source", "Say where it stands: designation, edition, clause."));
+        if (entry.LowKpa < 0)
+            problems.Add(new Problem("/low", "The range begins at 0 kPa or above."));
+        if (entry.HighKpa > HighestKpa)
+            problems.Add(new Problem("/high", "The range ends at 3500 kPa or below."));
         if (entry.LowKpa > entry.HighKpa)
             problems.Add(new Problem("/high", "The range's upper end is below its lower end."));
         if (entry.ContainerMillilitres <= 0)
@@ -36,7 +40,7 @@ internal static class PrecisionProblems
     private static void CheckForm(
         PrecisionEntry entry, decimal? constant, decimal? slope, string field, string name, List<Problem> problems)
     {
-        if (constant is null && slope is null)
+        if ((constant is null && slope is null) || entry.LowKpa < 0 || entry.HighKpa > HighestKpa)
             return;
         var form = new LinearForm(constant ?? 0m, slope ?? 0m);
         if (form.At(InUnit(entry.LowKpa ?? 0.1m)) <= 0 || form.At(InUnit(entry.HighKpa ?? HighestKpa)) <= 0)

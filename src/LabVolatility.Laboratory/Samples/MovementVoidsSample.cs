@@ -7,6 +7,10 @@ public static class MovementVoidsSample
 {
     public const string Rule = "movement-voids-sample";
 
+    /// <summary>Why the sample is void for a decision, or null; judged by the tank that the sample itself names.</summary>
+    public static string? Reason(Sample sample, IEnumerable<TankMovement> movements, LaboratoryTime time) =>
+        Reason(sample, sample.TankCode, movements, time);
+
     /// <summary>Why the sample is void for a decision, or null.</summary>
     /// <param name="sample">The sample.</param>
     /// <param name="tank">The tank it was drawn from: its own, else its batch's; null: none.</param>

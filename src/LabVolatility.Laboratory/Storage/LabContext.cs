@@ -60,9 +60,21 @@ public abstract class LabContext(DbContextOptions options, TimeProvider clock)
 
     internal abstract DatabaseEngine Engine { get; }
 
-    /// <summary>Opens the transaction of a use case that writes.</summary>
-    public Task<IDbContextTransaction> BeginWriteAsync(CancellationToken cancellationToken = default) =>
-        Database.BeginTransactionAsync(cancellationToken);
+    /// <summary>Opens the transaction of a use case that writes: writers follow one another, so that what one reads holds until it commits.</summary>
+    public async Task<IDbContextTransaction> BeginWriteAsync(CancellationToken cancellationToken = default)
+    {
+        var transaction = await Database.BeginTransactionAsync(cancellationToken);
+        try
+        {
+            await Engine.LockChainAsync(this, cancellationToken);
+            return transaction;
+        }
+        catch
+        {
+            await transaction.DisposeAsync();
+            throw;
+        }
+    }
 
     /// <summary>The next number of a counter, 1 at first; given back when the transaction is rolled back.</summary>
     public async Task<long> NextAsync(string counter, CancellationToken cancellationToken = default)

@@ -69,7 +69,7 @@ public static class LabStorage
     }
 
     // SQLite knows no roles: the folder belongs to the program's account alone.
-    private static void PrepareFolder(string folder)
+    internal static void PrepareFolder(string folder)
     {
         if (Directory.Exists(folder))
             return;
