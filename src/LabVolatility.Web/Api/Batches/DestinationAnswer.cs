@@ -1,0 +1,3 @@
+namespace LabVolatility.Web.Api.Batches;
+
+public sealed record DestinationAnswer(string Area, string PointOfCompliance);

@@ -1,0 +1,3 @@
+namespace LabVolatility.Web.Api.Limits;
+
+public sealed record LimitsAnswer(IReadOnlyList<CatalogueLimit> Limits);

@@ -1,0 +1,4 @@
+namespace LabVolatility.Web.Api.Samples;
+
+public sealed record ContainerAnswer(
+    int Number, string Code, string Container, Quantity ContainerVolume, decimal? FillPercent, string? Temperature, string? Seal, int Openings);

@@ -1,0 +1,14 @@
+using LabVolatility.Laboratory.Storage;
+
+namespace LabVolatility.Web.Commands;
+
+/// <summary>Puts a copy in the place of a database that isn't there.</summary>
+internal static class Restore
+{
+    public static Task<int> RunAsync(TextWriter output, string file) => CommandServices.WithAsync(async (_, options) =>
+    {
+        await DatabaseCopy.ReadAsync(file, options);
+        await output.WriteLineAsync($"Restored from {file}. Run \"records check\" and \"replay\" before the laboratory is used.");
+        return 0;
+    });
+}

@@ -1,0 +1,3 @@
+namespace LabVolatility.Web.Commands;
+
+internal sealed record VerifiedReport(IReadOnlyList<VerifiedRow> Checks);
