@@ -1,8 +1,13 @@
 using LabVolatility.Laboratory.Storage;
+using LabVolatility.Web.Api;
+using LabVolatility.Web.Commands;
 using LabVolatility.Web.Layout;
 using LabVolatility.Web.People;
 using LabVolatility.Web.Records;
 using LabVolatility.Web.Setup;
+
+if (await CommandLine.TryRunAsync(args) is { } exitCode)
+    return exitCode;
 
 var builder = WebApplication.CreateBuilder(args);
 var settings = WebSettings.Read(builder.Configuration, builder.Environment);
@@ -20,12 +25,14 @@ builder.Services.AddUseCases(settings.DemoKey);
 builder.Services.AddRateLimits();
 builder.Services.AddSignIn(settings);
 builder.Services.AddShell();
+builder.Services.AddInterface();
 builder.Services.AddStartUp(settings);
 
 var app = builder.Build();
 app.UsePipeline(settings);
 app.MapHealth();
 app.MapSessions();
+app.MapInterface(openDocument: settings.Demo || app.Environment.IsDevelopment());
 app.MapShell();
 
 using var statements = StatementCount.Listen();

@@ -11,7 +11,7 @@ namespace LabVolatility.Web.People;
 /// <summary>Everything about who may come in and for how long.</summary>
 public static class SignInServices
 {
-    private const int PasswordRounds = 210_000;
+    public const int PasswordRounds = 210_000;
 
     public static void AddSignIn(this IServiceCollection services, WebSettings settings)
     {
