@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.Components;
 namespace LabVolatility.Web.Layout;
 
 /// <summary>Asks for a signature: name, meaning in full, reason, password. Cancel has the focus; the button names the act.</summary>
+/// <remarks>The act checks the password: it is verified once, and a refusal is shown here with all that was typed but the password.</remarks>
 public sealed partial class SignDialog : ComponentBase
 {
     private readonly string _titleId = $"sign-{Guid.NewGuid():N}";
@@ -13,8 +14,9 @@ public sealed partial class SignDialog : ComponentBase
     private readonly string _problemId = $"problem-{Guid.NewGuid():N}";
     private ElementReference _dialog;
     private SignRequest? _request;
+    private Func<Signature, Task<string?>>? _act;
     private Actor? _signer;
-    private TaskCompletionSource<Signature?>? _answer;
+    private TaskCompletionSource<bool>? _answer;
     private string? _reason;
     private string? _password;
     private string? _problem;
@@ -25,22 +27,18 @@ public sealed partial class SignDialog : ComponentBase
     private CurrentActor People { get; set; } = null!;
 
     [Inject]
-    private SignaturePassword Passwords { get; set; } = null!;
-
-    [Inject]
     private Browser Browser { get; set; } = null!;
 
-    [Inject]
-    private TimeProvider Clock { get; set; } = null!;
-
     /// <summary>Shows the request and waits.</summary>
-    /// <returns>The signature, or null when it was cancelled.</returns>
-    public async Task<Signature?> AskAsync(SignRequest request)
+    /// <param name="request">What is to be signed.</param>
+    /// <param name="act">Runs the act on a signature: what stands against it in words, or null when it was done.</param>
+    /// <returns>True when the act was done, false when it was cancelled.</returns>
+    public async Task<bool> AskAsync(SignRequest request, Func<Signature, Task<string?>> act)
     {
-        _answer?.TrySetResult(null);
-        _answer = new TaskCompletionSource<Signature?>(TaskCreationOptions.RunContinuationsAsynchronously);
+        _answer?.TrySetResult(false);
+        _answer = new TaskCompletionSource<bool>(TaskCreationOptions.RunContinuationsAsynchronously);
         _signer = await People.GetAsync();
-        _request = request;
+        (_request, _act) = (request, act);
         _reason = _password = _problem = null;
         _toShow = true;
         StateHasChanged();
@@ -57,12 +55,17 @@ public sealed partial class SignDialog : ComponentBase
 
     private async Task SignAsync()
     {
-        if (_busy || _request is null)
+        if (_busy || _request is null || _act is null)
             return;
         _busy = true;
         try
         {
-            await CheckAsync(_request);
+            _problem = await ProblemAsync(_request, _act);
+            if (_problem is null)
+                await FinishAsync(true);
+
+            // Escape closes the browser's dialog whatever runs: a refusal must be seen.
+            _toShow = _problem is not null;
         }
         finally
         {
@@ -71,33 +74,29 @@ public sealed partial class SignDialog : ComponentBase
         }
     }
 
-    private async Task CheckAsync(SignRequest request)
+    private async Task<string?> ProblemAsync(SignRequest request, Func<Signature, Task<string?>> act)
     {
         var reason = string.IsNullOrWhiteSpace(_reason) ? null : _reason.Trim();
         if (request.ReasonLabel is not null && request.ReasonIsDue && reason is null)
-        {
-            _problem = "Give the reason first, then the password again: it becomes part of the record.";
-            return;
-        }
+            return "Give the reason first, then the password again: it becomes part of the record.";
+        if (string.IsNullOrEmpty(_password))
+            return "Enter your password: it is your signature.";
 
         // The person and the roles as they are now, not as they were when the dialog opened.
         var signer = await People.GetAsync();
-        _problem = signer.Id == _signer?.Id && signer.Id != Guid.Empty
-            ? await Passwords.ProblemAsync(signer.Id, _password)
+        return signer.Id == _signer?.Id && signer.Id != Guid.Empty
+            ? await act(new Signature(signer, reason, _password))
             : "Your session has ended or your account has changed. Nothing was signed.";
-        if (_problem is null)
-            await FinishAsync(new Signature(signer, request.Meaning, reason, Clock.GetUtcNow()));
     }
 
-    private Task Cancel() => FinishAsync(null);
+    private Task Cancel() => FinishAsync(false);
 
-    private async Task FinishAsync(Signature? signature)
+    private async Task FinishAsync(bool done)
     {
-        if (_request is null)
+        if (_request is null || (_busy && !done))
             return;
-        _request = null;
-        _password = null;
-        _answer?.TrySetResult(signature);
+        (_request, _act, _password) = (null, null, null);
+        _answer?.TrySetResult(done);
         await Browser.CloseAsync(_dialog);
     }
 }

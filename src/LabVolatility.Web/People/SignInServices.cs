@@ -1,3 +1,4 @@
+using LabVolatility.Laboratory.Batches;
 using LabVolatility.Laboratory.People;
 using LabVolatility.Laboratory.Storage;
 using LabVolatility.Web.Setup;
@@ -32,6 +33,7 @@ public static class SignInServices
             options.Cookie.Name = settings.CookiesWithoutTls ? "labvolatility-form" : "__Host-labvolatility-form";
             options.Cookie.SecurePolicy = settings.CookiesWithoutTls ? CookieSecurePolicy.SameAsRequest : CookieSecurePolicy.Always;
             options.Cookie.Path = "/";
+            options.SuppressXFrameOptionsHeader = true;
         });
         services.AddDataProtection().SetApplicationName("LabVolatility").PersistKeysToDbContext<LabContext>();
         services.DeferKeyRing();
@@ -42,6 +44,8 @@ public static class SignInServices
         services.AddSingleton<TryLimits>();
         services.AddSingleton<FirstAdministratorCode>();
         services.AddSingleton<SignaturePassword>();
+        services.AddScoped<PasswordSignature>();
+        services.AddScoped<ISignature>(provider => provider.GetRequiredService<PasswordSignature>());
         services.AddScoped<SignIn>();
         services.AddScoped<CurrentActor>();
         services.AddScoped<CircuitSession>();
