@@ -1,0 +1,20 @@
+using LabVolatility.Laboratory.Certificates;
+using LabVolatility.Laboratory.Storage;
+using Microsoft.EntityFrameworkCore;
+
+namespace LabVolatility.Laboratory.Batches;
+
+/// <summary>Reads one batch with its assessment, its certificates and its story.</summary>
+public sealed class ReadBatch(Func<LabContext> open)
+{
+    /// <returns>Null where there is no such batch.</returns>
+    public async Task<BatchSheet?> Run(string number, CancellationToken cancel = default)
+    {
+        await using var context = open();
+        var batch = await context.Batches.AsNoTracking().FirstOrDefaultAsync(b => b.Number == number, cancel);
+        if (batch is null || await new AssessBatch(open).Run(number, cancel) is not { } assessed)
+            return null;
+        var certificates = await new ReadCertificates(open).OfBatch(number, cancel);
+        return new BatchSheet(batch, assessed, certificates, await BatchStory.LoadAsync(context, batch, assessed, cancel));
+    }
+}

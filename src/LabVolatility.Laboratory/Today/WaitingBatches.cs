@@ -1,0 +1,38 @@
+using LabVolatility.Laboratory.Batches;
+using LabVolatility.Laboratory.Samples;
+using LabVolatility.Laboratory.Storage;
+using Microsoft.EntityFrameworkCore;
+
+namespace LabVolatility.Laboratory.Today;
+
+/// <summary>Loads the batches that wait for a decision, the one needed first on top.</summary>
+internal static class WaitingBatches
+{
+    private const int Most = 30;
+
+    public static async Task<IReadOnlyList<WaitingBatch>> LoadAsync(LabContext context, CancellationToken cancel)
+    {
+        var last = context.Decisions.Where(d => !context.Decisions.Any(l => l.BatchId == d.BatchId && l.Sequence > d.Sequence));
+        var batches = await context.Batches.AsNoTracking()
+            .Where(b => !last.Any(d => d.BatchId == b.Id && d.Kind != DecisionKind.Withdraw && d.Kind != DecisionKind.Hold))
+            .OrderBy(b => b.NeededBy == null).ThenBy(b => b.NeededBy).ThenByDescending(b => b.CreatedAt).Take(Most).ToListAsync(cancel);
+        var ids = batches.Select(b => b.Id).ToList();
+        var evidence = await BatchAssessing.WorkOutAllAsync(context, ids, cancel);
+        var decisions = await last.AsNoTracking().Where(d => ids.Contains(d.BatchId)).ToDictionaryAsync(d => d.BatchId, cancel);
+        var due = await DueAsync(context, ids, cancel);
+        var left = await SealedAsync(context, ids, cancel);
+        return [.. batches.Select(b => new WaitingBatch(
+            b, evidence[b.Id], decisions.TryGetValue(b.Id, out var d) ? DecisionInForce.Of(d, false) : null,
+            due.TryGetValue(b.Id, out var at) ? at : null, left.GetValueOrDefault(b.Id)))];
+    }
+
+    private static async Task<Dictionary<Guid, DateTimeOffset>> DueAsync(LabContext context, List<Guid> batches, CancellationToken cancel) =>
+        await context.Samples.Where(s => s.BatchId != null && batches.Contains(s.BatchId.Value) && s.State != SampleState.Refused)
+            .SelectMany(s => s.Tests.Where(t => t.State == TestState.Waiting && t.DueAt != null), (s, t) => new { Batch = s.BatchId!.Value, Due = t.DueAt!.Value })
+            .GroupBy(x => x.Batch).Select(g => new { g.Key, Due = g.Max(x => x.Due) }).ToDictionaryAsync(g => g.Key, g => g.Due, cancel);
+
+    private static async Task<Dictionary<Guid, int>> SealedAsync(LabContext context, List<Guid> batches, CancellationToken cancel) =>
+        await context.Samples.Where(s => s.BatchId != null && batches.Contains(s.BatchId.Value) && s.State != SampleState.Refused)
+            .SelectMany(s => s.Containers.Where(c => c.Openings.Count == 0 && c.DisposedAt == null && !c.Leaking), (s, c) => new { Batch = s.BatchId!.Value, c.Id })
+            .GroupBy(x => x.Batch).Select(g => new { g.Key, Count = g.Count() }).ToDictionaryAsync(g => g.Key, g => g.Count, cancel);
+}
