@@ -45,9 +45,10 @@ public sealed class RecordVerification(Func<LabContext> open, TimeProvider clock
 
         var now = clock.GetUtcNow();
         var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
+        var verification = Guid.CreateVersion7(now);
         context.Verifications.Add(new Verification
         {
-            Id = Guid.CreateVersion7(now),
+            Id = verification,
             InstrumentCode = request.Instrument,
             On = time.Day(now),
             At = now,
@@ -61,7 +62,7 @@ public sealed class RecordVerification(Func<LabContext> open, TimeProvider clock
             InBand = judged.InBand,
             Note = request.Note,
         });
-        context.Commands.Add(new PerformedCommand { Id = request.CommandId, Name = CommandName, Subject = request.Instrument, At = now });
+        context.Commands.Add(new PerformedCommand { Id = request.CommandId, Name = CommandName, Subject = verification.ToString(), At = now });
         context.Act = actor.Does("record verification", request.Note);
         await context.SaveChangesAsync(cancel);
         await MarkAsync(context, request.Instrument, time.Day(now), time, judged.InBand, now, cancel);
