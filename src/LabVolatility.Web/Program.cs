@@ -4,12 +4,15 @@ using LabVolatility.Web.Commands;
 using LabVolatility.Web.Layout;
 using LabVolatility.Web.People;
 using LabVolatility.Web.Records;
+using LabVolatility.Web.Samples;
 using LabVolatility.Web.Setup;
 
 if (await CommandLine.TryRunAsync(args) is { } exitCode)
     return exitCode;
 
-var builder = WebApplication.CreateBuilder(args);
+// Published, its files lie beside it, wherever it was started from.
+var home = Directory.Exists(Path.Combine(AppContext.BaseDirectory, "wwwroot")) ? AppContext.BaseDirectory : null;
+var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = home });
 var settings = WebSettings.Read(builder.Configuration, builder.Environment);
 if (Listening.Refusal(settings) is { } refusal)
 {
@@ -34,6 +37,7 @@ app.MapHealth();
 app.MapSessions();
 app.MapInterface(openDocument: settings.Demo || app.Environment.IsDevelopment());
 app.MapShell();
+app.MapLabels();
 
 using var statements = StatementCount.Listen();
 await app.RunAsync();
