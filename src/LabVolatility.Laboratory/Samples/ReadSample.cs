@@ -1,3 +1,4 @@
+using LabVolatility.Core.Methods;
 using LabVolatility.Laboratory.Bench;
 using LabVolatility.Laboratory.Setup;
 using LabVolatility.Laboratory.Storage;
@@ -37,6 +38,9 @@ public sealed class ReadSample(Func<LabContext> open, TimeProvider clock)
             Names = await NamesAsync(context, sample, cancel),
         };
     }
+
+    /// <summary>A stored result as the bench shows one.</summary>
+    public static ReportedResult Report(Result result) => StoredDetermination.Report(result);
 
     private static Task<Dictionary<Guid, string>> NamesAsync(LabContext context, Sample sample, CancellationToken cancel)
     {

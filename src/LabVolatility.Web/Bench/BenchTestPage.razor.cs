@@ -1,0 +1,165 @@
+using LabVolatility.Laboratory.Bench;
+using LabVolatility.Laboratory.People;
+using LabVolatility.Laboratory.Records;
+using LabVolatility.Laboratory.Samples;
+using LabVolatility.Web.Layout;
+using LabVolatility.Web.Samples;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Web;
+
+namespace LabVolatility.Web.Bench;
+
+/// <summary>One test of one sample on one screen: container, handling, instrument, readings, report.</summary>
+public sealed partial class BenchTestPage : LabPage
+{
+    private BenchTest? _test;
+    private BenchEntry _entry = new();
+    private BenchPreview? _preview;
+    private ReportedDetermination? _reported;
+    private IReadOnlyList<Problem> _problems = [];
+    private ElementReference _root;
+    private ScanBox? _scan;
+    private BenchKeys? _keys;
+    private Guid _command = Guid.NewGuid();
+    private string? _address;
+    private bool _busy;
+    private bool _oncemore;
+
+    public override string Title => $"{Number} · {BenchAddress.Method(MethodPart)}";
+
+    public override IReadOnlyList<KeyHint> KeyHints =>
+    [
+        new("Enter", "on to the next field"),
+        new("Shift+Enter, Escape", "back to the field before"),
+        new("1, 2, 3 …", "pick that line of a choice"),
+        new("Space", "confirm a step"),
+        new("Ctrl+Enter", "report the determination"),
+        new("scan", "picks the bottle, or opens another sample's test"),
+    ];
+
+    [Parameter]
+    public string Number { get; set; } = "";
+
+    [Parameter]
+    public string MethodPart { get; set; } = "";
+
+    /// <summary>A container that was scanned on the way here.</summary>
+    [SupplyParameterFromQuery(Name = "container")]
+    private int? Scanned { get; set; }
+
+    [Inject]
+    private ReadBenchTest Read { get; set; } = null!;
+
+    [Inject]
+    private ReportDetermination Reports { get; set; } = null!;
+
+    [Inject]
+    private Microsoft.JSInterop.IJSRuntime Js { get; set; } = null!;
+
+    private bool ShowsForm => _test is not null && _reported is null && Actor.May(Right.Determine)
+        && _test.Sample.State == SampleState.Received && (_test.Test.State == TestState.Waiting || _oncemore);
+
+    private string Standing => _test!.Sample.State switch
+    {
+        SampleState.Announced => $"Sample {Number} is announced, not received yet: receive it first.",
+        SampleState.Refused => $"Sample {Number} was refused at receipt: it is not measured.",
+        _ => "This test is done.",
+    };
+
+    protected override async Task LoadAsync(CancellationToken cancellationToken)
+    {
+        _test = await Read.Run(Actor.Id, Number, BenchAddress.Method(MethodPart), cancellationToken);
+        if (_test is null)
+        {
+            Missing = $"Sample {Number} has no test by {BenchAddress.Method(MethodPart)}.";
+            return;
+        }
+
+        var here = $"{Number}/{MethodPart}";
+        if (_address != here)
+        {
+            _address = here;
+            Begin(_test.Draft ?? new BenchEntry(), _test.DraftAt);
+            if (Scanned is { } container && _entry.ContainerNumber is null)
+                Pick(container);
+        }
+
+        _preview = BenchPreview.Of(_test, _entry);
+    }
+
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (ShowsForm && _keys is null && RendererInfo.IsInteractive)
+        {
+            _keys = new BenchKeys(Js);
+            await _keys.AttachAsync(_root);
+        }
+    }
+
+    protected override void Leave() => _keys?.Forget();
+
+    private static string Facts(BenchTest test) =>
+        string.Join(" · ", new[]
+        {
+            test.Sample.GradeCode, test.Batch is null ? null : $"batch {test.Batch}", test.Sample.TankCode, SampleWords.Of(test.Sample.Level),
+            $"{test.Made.Count} of {test.Test.Wanted} made",
+        }.OfType<string>());
+
+    private void Begin(BenchEntry entry, DateTimeOffset? savedAt)
+    {
+        _entry = entry;
+        _lastSaved = entry;
+        _savedAt = savedAt;
+        _draft = savedAt is null ? DraftState.None : DraftState.Saved;
+        _command = Guid.NewGuid();
+        _reported = null;
+        _oncemore = false;
+        _problems = [];
+    }
+
+    private void Pick(int container)
+    {
+        if (_test!.Containers.Any(c => c.Container.Number == container && c.WhyNot is null))
+            _entry = _entry with { ContainerNumber = container };
+    }
+
+    private async Task TakeAsync(BenchEntry entry)
+    {
+        _entry = entry;
+        _preview = BenchPreview.Of(_test!, entry);
+        StateHasChanged();
+        await SaveAsync();
+    }
+
+    private async Task ScannedAsync(ScannedSample found)
+    {
+        if (found.Number != Number)
+        {
+            Addresses.NavigateTo(found.Waiting.Count > 0 && found.State == SampleState.Received
+                ? BenchAddress.Of(found.Number, found.Waiting[0], found.Container)
+                : $"/samples/{found.Number}");
+            return;
+        }
+
+        if (found.Container is not { } container || !ShowsForm)
+            return;
+        var why = _test!.Containers.First(c => c.Container.Number == container).WhyNot;
+        _problems = why is null ? [] : [new Problem("/containerNumber", why)];
+        if (why is null)
+            await TakeAsync(_entry with { ContainerNumber = container });
+    }
+
+    private Task MisplacedAsync(string label) => _scan?.Scanned(label) ?? Task.CompletedTask;
+
+    private Task KeyAsync(KeyboardEventArgs key) =>
+        key is { Key: "Enter", CtrlKey: true } ? ReportAsync() : Task.CompletedTask;
+
+    private async Task AgainAsync()
+    {
+        var instrument = _entry.Instrument;
+        await ReloadAsync();
+        Begin(new BenchEntry { Instrument = instrument }, null);
+        _oncemore = true;
+        _preview = BenchPreview.Of(_test!, _entry);
+    }
+}

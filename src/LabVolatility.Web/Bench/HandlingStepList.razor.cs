@@ -1,0 +1,50 @@
+using LabVolatility.Core.Methods;
+using LabVolatility.Laboratory.Bench;
+using LabVolatility.Laboratory.Records;
+using Microsoft.AspNetCore.Components;
+
+namespace LabVolatility.Web.Bench;
+
+/// <summary>What the method demands before the injection, each step answered or confirmed by itself.</summary>
+public sealed partial class HandlingStepList : ComponentBase
+{
+    private const string Haze = "haze";
+
+    private static readonly (int Number, string Word, bool Hazy, int Phases)[] Looks =
+        [(1, "clear", false, 1), (2, "hazy", true, 1), (3, "two phases", false, 2)];
+
+    [Parameter, EditorRequired]
+    public BenchTest Test { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public BenchEntry Entry { get; set; } = null!;
+
+    [Parameter, EditorRequired]
+    public IReadOnlyList<Problem> Problems { get; set; } = [];
+
+    [Parameter, EditorRequired]
+    public EventCallback<BenchEntry> Changed { get; set; }
+
+    /// <summary>The moment, for what is confirmed.</summary>
+    [Parameter, EditorRequired]
+    public Func<DateTimeOffset> Now { get; set; } = null!;
+
+    private bool Looked => IsConfirmed(Haze);
+
+    private bool IsConfirmed(string code) => Entry.Confirmed.Any(c => c.Code == code);
+
+    private HandlingStep? Step(string code) => Test.Method.Handling.FirstOrDefault(h => h.Code == code);
+
+    private Caution? Caution(string code) => Test.Method.Cautions.FirstOrDefault(c => c.Code == code);
+
+    private Task LookAsync(bool hazy, int phases) =>
+        Changed.InvokeAsync(With(Haze, true) with { Hazy = hazy, Phases = phases });
+
+    private Task ConfirmAsync(string code, bool confirmed) => Changed.InvokeAsync(With(code, confirmed));
+
+    private BenchEntry With(string code, bool confirmed)
+    {
+        var others = Entry.Confirmed.Where(c => c.Code != code);
+        return Entry with { Confirmed = [.. confirmed ? others.Append(new ConfirmedStep(code, Now().ToUniversalTime())) : others] };
+    }
+}

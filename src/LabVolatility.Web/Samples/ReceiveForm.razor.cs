@@ -1,0 +1,46 @@
+using LabVolatility.Laboratory.Records;
+using LabVolatility.Laboratory.Samples;
+using Microsoft.AspNetCore.Components;
+
+namespace LabVolatility.Web.Samples;
+
+/// <summary>Receives an announced sample: each container is looked at.</summary>
+public sealed partial class ReceiveForm : ComponentBase
+{
+    private List<ContainerRow> _rows = [];
+    private IReadOnlyList<Problem> _wrong = [];
+    private ReceiptVerdict _verdict;
+    private string? _note;
+    private string? _for;
+
+    [Parameter, EditorRequired]
+    public SampleSheet Sheet { get; set; } = null!;
+
+    [Parameter]
+    public IReadOnlyList<Problem> Problems { get; set; } = [];
+
+    [Parameter]
+    public bool Busy { get; set; }
+
+    [Parameter, EditorRequired]
+    public EventCallback<ReceiveSample.Request> Received { get; set; }
+
+    // Once for each sample: a reload keeps what was typed.
+    protected override void OnParametersSet()
+    {
+        if (_for == Sheet.Sample.Number)
+            return;
+        _for = Sheet.Sample.Number;
+        _rows = [.. Sheet.Sample.Containers.OrderBy(c => c.Number).Select(ContainerRow.Of)];
+    }
+
+    private Task ReceiveAsync()
+    {
+        var problems = new List<Problem>();
+        var containers = ContainerRow.Read(_rows, problems, received: true);
+        _wrong = problems;
+        return problems.Count > 0
+            ? Task.CompletedTask
+            : Received.InvokeAsync(new ReceiveSample.Request(Sheet.Sample.Number, Sheet.Sample.Version, containers, _verdict, _note));
+    }
+}
