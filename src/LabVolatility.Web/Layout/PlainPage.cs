@@ -24,7 +24,7 @@ public static class PlainPage
         html.Append("<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">");
         if (refreshSeconds is { } seconds)
             html.Append(CultureInfo.InvariantCulture, $"<meta http-equiv=\"refresh\" content=\"{seconds}\">");
-        html.Append(CultureInfo.InvariantCulture, $"<title>{Text(title)}</title><link rel=\"stylesheet\" href=\"/lab.css\"></head><body><main class=\"narrow\"><h1>{Text(title)}</h1>");
+        html.Append(CultureInfo.InvariantCulture, $"<title>{Text(title)}</title><link rel=\"icon\" type=\"image/svg+xml\" href=\"/mark.svg\"><link rel=\"stylesheet\" href=\"/lab.css\"></head><body><main class=\"narrow\"><h1>{Text(title)}</h1>");
         foreach (var paragraph in paragraphs)
             html.Append(CultureInfo.InvariantCulture, $"<p>{Text(paragraph)}</p>");
         if (progress is { Total: > 0 } p)

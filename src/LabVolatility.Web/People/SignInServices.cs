@@ -36,7 +36,6 @@ public static class SignInServices
             options.SuppressXFrameOptionsHeader = true;
         });
         services.AddDataProtection().SetApplicationName("LabVolatility").PersistKeysToDbContext<LabContext>();
-        services.DeferKeyRing();
 
         services.AddCascadingAuthenticationState();
         services.AddSingleton<SessionCheck>();
@@ -56,12 +55,5 @@ public static class SignInServices
     {
         foreach (var right in Enum.GetValues<Right>())
             builder.AddPolicy(right.ToString(), policy => policy.RequireAuthenticatedUser().RequireAssertion(c => Rights.Allow(PersonClaims.RolesOf(c.User), right)));
-    }
-
-    // The framework would read the key ring before the database is migrated; it is read at the first use instead.
-    private static void DeferKeyRing(this IServiceCollection services)
-    {
-        var eager = services.Single(s => s.ServiceType == typeof(IHostedService) && s.ImplementationType?.Name == "DataProtectionHostedService");
-        services.Remove(eager);
     }
 }

@@ -40,7 +40,7 @@ public static class LabLog
     private static LogEventLevel Level(HttpContext http, double elapsed, Exception? fault) => (fault, http.Response.StatusCode) switch
     {
         (not null, _) or (_, >= 500 and not 503) => LogEventLevel.Error,
-        _ when http.Request.Path.StartsWithSegments("/health") => LogEventLevel.Debug,
+        _ when http.Request.Path.StartsWithSegments("/health") || http.Request.Path.StartsWithSegments("/_blazor") || http.Request.Path.StartsWithSegments("/session") => LogEventLevel.Debug,
         _ when http.GetEndpoint()?.Metadata.GetMetadata<Microsoft.AspNetCore.StaticAssets.StaticAssetDescriptor>() is not null => LogEventLevel.Debug,
         _ => LogEventLevel.Information,
     };

@@ -2,10 +2,16 @@ using LabVolatility.Laboratory.Demo;
 
 namespace LabVolatility.Web.Setup;
 
-/// <summary>Opens the demo's accounts; the demo's samples and batches are work of their own after it.</summary>
-public sealed class DemoStartup(MakeDemoPeople people) : IStartupWork
+/// <summary>Makes the demo laboratory while people who wait see how far it is.</summary>
+public sealed class DemoStartup(DemoLaboratory demo) : IStartupWork
 {
-    public string What => "The people of the demo laboratory are being entered";
+    public string What => "The demo laboratory is being made";
 
-    public Task RunAsync(IProgress<StartupProgress> progress, CancellationToken cancellationToken) => people.Run(cancellationToken);
+    public Task RunAsync(IProgress<StartupProgress> progress, CancellationToken cancellationToken) =>
+        demo.MakeAsync(new Steps(progress), cancellationToken);
+
+    private sealed class Steps(IProgress<StartupProgress> progress) : IProgress<(int Done, int Of)>
+    {
+        public void Report((int Done, int Of) value) => progress.Report(new StartupProgress(value.Done, value.Of));
+    }
 }

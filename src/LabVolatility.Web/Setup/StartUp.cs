@@ -58,23 +58,31 @@ public sealed class StartUp(
     private async Task MakeWhatIsMissingAsync(CancellationToken stoppingToken)
     {
         await using var scope = services.CreateAsyncScope();
-        var made = await scope.ServiceProvider.GetRequiredService<MakeSettings>().Run(settings.Demo, stoppingToken);
-        if (made.IsDemo != settings.Demo)
-        {
-            throw new InvalidOperationException(made.IsDemo
-                ? "This database holds the demo laboratory, whose passwords everybody knows: it opens in demo mode only. Give a laboratory a database of its own."
-                : "This database holds a laboratory's own records: it does not open in demo mode.");
-        }
-
+        var make = scope.ServiceProvider.GetRequiredService<MakeSettings>();
+        RefuseTheOtherKind(settings.Demo
+            ? await scope.ServiceProvider.GetRequiredService<ReadSettings>().Run(stoppingToken)
+            : await make.Run(demo: false, stoppingToken));
         foreach (var work in scope.ServiceProvider.GetServices<IStartupWork>())
         {
             readiness.Begin(work.What);
             await work.RunAsync(readiness, stoppingToken);
         }
 
+        await make.Run(settings.Demo, stoppingToken);
         await facts.RefreshAsync(stoppingToken);
         if (!await scope.ServiceProvider.GetRequiredService<AnyPerson>().Run(stoppingToken))
             firstCode.Announce();
+    }
+
+    // A demo makes its own settings: at the beginning of the days that it plays.
+    private void RefuseTheOtherKind(LaboratorySettings? made)
+    {
+        if (made is not null && made.IsDemo != settings.Demo)
+        {
+            throw new InvalidOperationException(made.IsDemo
+                ? "This database holds the demo laboratory, whose passwords everybody knows: it opens in demo mode only. Give a laboratory a database of its own."
+                : "This database holds a laboratory's own records: it does not open in demo mode.");
+        }
     }
 
     // Another node may change the laboratory's name or zone.

@@ -1,3 +1,5 @@
+using LabVolatility.Laboratory.Demo;
+
 namespace LabVolatility.Web.Setup;
 
 /// <summary>What runs between the first answer and readiness.</summary>
@@ -8,7 +10,19 @@ public static class StartUpServices
         services.AddSingleton<Readiness>();
         services.AddSingleton<LaboratoryFacts>();
         if (settings.Demo)
+        {
+            services.AddTransient<DemoLaboratory>();
             services.AddTransient<IStartupWork, DemoStartup>();
+        }
+
         services.AddHostedService<StartUp>();
+        services.DeferKeyRing();
+    }
+
+    // The framework would read the key ring before the database is migrated; it is read at the first use instead.
+    private static void DeferKeyRing(this IServiceCollection services)
+    {
+        var eager = services.Single(s => s.ServiceType == typeof(IHostedService) && s.ImplementationType?.Name == "DataProtectionHostedService");
+        services.Remove(eager);
     }
 }
