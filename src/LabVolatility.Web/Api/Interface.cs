@@ -34,17 +34,20 @@ public static class Interface
     public static void MapInterface(this IEndpointRouteBuilder app, bool openDocument)
     {
         var api = app.MapGroup(BasePath).WithGroupName(InterfaceDocument.Name);
-        api.MapResults();
-        api.MapPrecision();
-        api.MapConformity();
-        api.MapCatalogueOfMethods();
-        api.MapCatalogueOfLimits();
-        api.MapSamples();
-        api.MapDeterminations();
-        api.MapResultList();
-        api.MapBatches();
-        api.MapCertificates();
-        api.MapRecords();
+        var calculations = api.MapGroup("").WithTags("Calculations");
+        calculations.MapResults();
+        calculations.MapPrecision();
+        calculations.MapConformity();
+        var catalogue = api.MapGroup("").WithTags("Catalogue");
+        catalogue.MapCatalogueOfMethods();
+        catalogue.MapCatalogueOfLimits();
+        var work = api.MapGroup("").WithTags("Work");
+        work.MapSamples();
+        work.MapDeterminations();
+        work.MapResultList();
+        work.MapBatches();
+        work.MapCertificates();
+        work.MapRecords();
         app.Map("/api/{**rest}", NothingHere.Answer).AllowAnonymous().ExcludeFromDescription();
         InterfaceDocument.Map(app, openDocument);
     }

@@ -13,6 +13,7 @@ internal static class InterfaceDocument
     public static void Configure(OpenApiOptions options)
     {
         options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
+        options.ShouldInclude = described => described.RelativePath?.StartsWith(Interface.BasePath.TrimStart('/'), StringComparison.Ordinal) == true;
         options.AddDocumentTransformer((document, _, _) => Finish(document));
         options.AddOperationTransformer(OperationWords.Write);
         options.AddSchemaTransformer((schema, context, _) => Plain(schema, context.JsonTypeInfo.Type));

@@ -14,7 +14,6 @@ internal static class OperationWords
     {
         var document = context.Document ?? throw new InvalidOperationException("The document isn't there yet.");
         var metadata = context.Description.ActionDescriptor.EndpointMetadata;
-        operation.Tags = null;
         operation.Responses ??= [];
         var statuses = metadata.OfType<ProblemsGiven>().SelectMany(p => p.Statuses).ToHashSet();
         if (metadata.OfType<BodyTaken>().FirstOrDefault() is { } body)

@@ -7,15 +7,15 @@ namespace LabVolatility.Web.Commands;
 /// <summary>Opens an account; standard output holds its one-time password and nothing else.</summary>
 internal static class AddUser
 {
-    public static Task<int> RunAsync(TextWriter output, string name, string role) => CommandServices.WithAsync(async (services, _) =>
+    public static Task<int> RunAsync(CommandWorld world, string name, string role) => CommandServices.WithAsync(world, async (services, _) =>
     {
         await LabStorage.MigrateAsync(services);
-        var demo = string.Equals(Environment.GetEnvironmentVariable("LABVOLATILITY_DEMO"), "true", StringComparison.OrdinalIgnoreCase);
+        var demo = string.Equals(world.Setting("LABVOLATILITY_DEMO"), "true", StringComparison.OrdinalIgnoreCase);
         await services.GetRequiredService<MakeSettings>().Run(demo);
         var answer = await services.GetRequiredService<UserAdd>().Run(name, role);
         if (!answer.Ok)
             throw new CommandRefusedException(answer.Text);
-        await output.WriteLineAsync(answer.Value!.OneTimePassword);
+        await world.Output.WriteLineAsync(answer.Value!.OneTimePassword);
         return 0;
     });
 }

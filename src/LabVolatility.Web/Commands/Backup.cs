@@ -5,10 +5,10 @@ namespace LabVolatility.Web.Commands;
 /// <summary>Copies the database while it is in use.</summary>
 internal static class Backup
 {
-    public static Task<int> RunAsync(TextWriter output, string file) => CommandServices.WithAsync(async (_, options) =>
+    public static Task<int> RunAsync(CommandWorld world, string file) => CommandServices.WithAsync(world, async (_, options) =>
     {
         await DatabaseCopy.WriteAsync(options, file);
-        await output.WriteLineAsync($"Backed up to {file}, {new FileInfo(file).Length} bytes.");
+        await world.Output.WriteLineAsync($"Backed up to {file}, {new FileInfo(file).Length} bytes.");
         return 0;
     });
 }

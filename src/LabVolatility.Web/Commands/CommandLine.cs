@@ -18,36 +18,38 @@ public static class CommandLine
         """;
 
     /// <returns>The exit code; null where the arguments hold no command.</returns>
-    public static async Task<int?> TryRunAsync(string[] args)
+    public static Task<int?> TryRunAsync(string[] args) => TryRunAsync(args, CommandWorld.Process);
+
+    internal static async Task<int?> TryRunAsync(string[] args, CommandWorld world)
     {
         if (args.Length == 0 || args[0].StartsWith('-'))
             return null;
         try
         {
-            return await RunAsync(args);
+            return await RunAsync(args, world);
         }
         catch (CommandRefusedException refused)
         {
-            await Console.Error.WriteLineAsync(refused.Message);
+            await world.Error.WriteLineAsync(refused.Message);
             return Failed;
         }
     }
 
-    private static Task<int> RunAsync(string[] args) => args switch
+    private static Task<int> RunAsync(string[] args, CommandWorld world) => args switch
     {
-        ["verify"] => Verify.RunAsync(Console.Out, asJson: false),
-        ["verify", "--json"] => Verify.RunAsync(Console.Out, asJson: true),
-        ["replay"] => ReplayResults.RunAsync(Console.Out),
-        ["records", "check"] => CheckTheRecords.RunAsync(Console.Out),
-        ["backup", var file] => Backup.RunAsync(Console.Out, file),
-        ["restore", var file] => Restore.RunAsync(Console.Out, file),
-        ["user", "add", var name, "--role", var role] => AddUser.RunAsync(Console.Out, name, role),
-        _ => MisuseAsync(args),
+        ["verify"] => Verify.RunAsync(world, asJson: false),
+        ["verify", "--json"] => Verify.RunAsync(world, asJson: true),
+        ["replay"] => ReplayResults.RunAsync(world),
+        ["records", "check"] => CheckTheRecords.RunAsync(world),
+        ["backup", var file] => Backup.RunAsync(world, file),
+        ["restore", var file] => Restore.RunAsync(world, file),
+        ["user", "add", var name, "--role", var role] => AddUser.RunAsync(world, name, role),
+        _ => MisuseAsync(args, world),
     };
 
-    private static async Task<int> MisuseAsync(string[] args)
+    private static async Task<int> MisuseAsync(string[] args, CommandWorld world)
     {
-        await Console.Error.WriteLineAsync($"There is no command \"{string.Join(' ', args)}\".\n{Known}");
+        await world.Error.WriteLineAsync($"There is no command \"{string.Join(' ', args)}\".\n{Known}");
         return Misused;
     }
 }

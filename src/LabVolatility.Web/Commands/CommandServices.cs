@@ -11,9 +11,9 @@ namespace LabVolatility.Web.Commands;
 internal static class CommandServices
 {
     /// <summary>Does something with the use cases; what the database says against it becomes a refusal in words.</summary>
-    public static async Task<T> WithAsync<T>(Func<IServiceProvider, StorageOptions, Task<T>> act)
+    public static async Task<T> WithAsync<T>(CommandWorld world, Func<IServiceProvider, StorageOptions, Task<T>> act)
     {
-        var options = Options();
+        var options = Options(world);
         var services = new ServiceCollection();
         services.AddLogging(logging => logging.SetMinimumLevel(LogLevel.Warning)
             .AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace));
@@ -36,11 +36,11 @@ internal static class CommandServices
         }
     }
 
-    private static StorageOptions Options()
+    private static StorageOptions Options(CommandWorld world)
     {
         try
         {
-            return StorageOptions.From(Environment.GetEnvironmentVariable);
+            return StorageOptions.From(world.Setting);
         }
         catch (InvalidOperationException wrong)
         {

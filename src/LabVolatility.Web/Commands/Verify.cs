@@ -14,11 +14,11 @@ internal static class Verify
         Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
 
-    public static async Task<int> RunAsync(TextWriter output, bool asJson)
+    public static async Task<int> RunAsync(CommandWorld world, bool asJson)
     {
         var checks = PublishedChecks.Run();
-        await output.WriteAsync(asJson ? JsonSerializer.Serialize(new VerifiedReport([.. checks.Select(VerifiedRow.Of)]), Json) + "\n" : Report(checks));
-        await output.FlushAsync();
+        await world.Output.WriteAsync(asJson ? JsonSerializer.Serialize(new VerifiedReport([.. checks.Select(VerifiedRow.Of)]), Json) + "\n" : Report(checks));
+        await world.Output.FlushAsync();
         return checks.All(c => c.Passed) ? 0 : CommandLine.Failed;
     }
 
