@@ -201,8 +201,8 @@ public sealed class DecideTests
             var id = await lab.Measure(await lab.Sample(batch), "65.0");
             var request = Request(batch, DecisionKind.Release, await lab.Assess(batch));
 
-            var signing = Task.Run(() => lab.Sign(lab.Chemist, request), TestContext.Current.CancellationToken);
-            var amending = Task.Run(() => lab.Amend(lab.Manager, id, "66.0"), TestContext.Current.CancellationToken);
+            var signing = AtOnce(() => lab.Sign(lab.Chemist, request));
+            var amending = AtOnce(() => lab.Amend(lab.Manager, id, "66.0"));
             var signed = await signing;
             Done(await amending);
 

@@ -4,6 +4,7 @@ using LabVolatility.Core.Quantities;
 using LabVolatility.Laboratory.Batches;
 using LabVolatility.Laboratory.Bench;
 using LabVolatility.Laboratory.Instruments;
+using LabVolatility.Laboratory.Limits;
 using LabVolatility.Laboratory.Methods;
 using LabVolatility.Laboratory.People;
 using LabVolatility.Laboratory.Records;
@@ -64,7 +65,7 @@ internal sealed class GasolineLab : IAsyncDisposable
             .. lab.People.Select(lab.PersonOf), .. grades,
             new Tank { Code = Tank, Name = "Tank 101" },
             new Tank { Code = "T-102", Name = "Tank 102" },
-            lab.NewInstrument(Tester),
+            NewInstrument(Tester),
             lab.NewVerification(Tester),
         ]);
         return lab;
@@ -90,6 +91,51 @@ internal sealed class GasolineLab : IAsyncDisposable
         }, Cancel));
         return Done(await keep.Approve(SecondManager, draft, Cancel));
     }
+
+    /// <summary>A limit of the laboratory's own, drafted and approved.</summary>
+    public async Task<Guid> OwnLimit(
+        string key, string area, decimal? maximum = null, Standing standing = Standing.Contract, IReadOnlyList<string>? methods = null,
+        DateOnly? from = null, DateOnly? until = null)
+    {
+        var keep = new KeepLimit(Open, Lab.Clock);
+        var draft = Done(await keep.Draft(Manager, NewLimit(key, area, maximum, standing, methods, from, until), Cancel));
+        return Done(await keep.Approve(SecondManager, draft, Cancel));
+    }
+
+    public static LaboratoryLimit NewLimit(
+        string key, string area, decimal? maximum, Standing standing = Standing.Contract, IReadOnlyList<string>? methods = null,
+        DateOnly? from = null, DateOnly? until = null) => new()
+        {
+            Key = key,
+            AreaCode = area,
+            Quantity = "DVPE",
+            Maximum = maximum,
+            Unit = "kPa",
+            Digits = 1,
+            Methods = methods ?? [En],
+            Standing = standing,
+            Source = "contract made up for a test",
+            EffectiveFrom = from ?? new DateOnly(2026, 1, 1),
+            EffectiveUntil = until,
+        };
+
+    /// <summary>An area of the laboratory's own with a calendar of classes, drafted and approved.</summary>
+    public async Task<Guid> OwnArea(string code, params (string Season, int FromMonth, int FromDay, int UntilMonth, int UntilDay, string Class)[] windows)
+    {
+        var keep = new KeepArea(Open, Lab.Clock);
+        var draft = Done(await keep.Draft(Manager, NewArea(code, windows), Cancel));
+        return Done(await keep.Approve(SecondManager, draft, Cancel));
+    }
+
+    public static LaboratoryArea NewArea(
+        string code, params (string Season, int FromMonth, int FromDay, int UntilMonth, int UntilDay, string Class)[] windows) => new()
+        {
+            Code = code,
+            Name = $"Area {code}",
+            Calendar = [.. windows.Select(w => new SeasonWindow(w.Season, new MonthDay(w.FromMonth, w.FromDay), new MonthDay(w.UntilMonth, w.UntilDay), null, w.Class))],
+            Source = "calendar made up for a test",
+            EffectiveFrom = new DateOnly(2026, 1, 1),
+        };
 
     public async Task<string> Batch(string grade = European, string area = "EN228-A", Func<BatchRequest, BatchRequest>? change = null)
     {
@@ -218,7 +264,7 @@ internal sealed class GasolineLab : IAsyncDisposable
     public Task<AssignedTest> Test(string sample, string method = En) => Read(lab => lab.AssignedTests.AsNoTracking()
         .FirstAsync(t => t.Method == method && lab.Samples.Any(s => s.Id == t.SampleId && s.Number == sample), Cancel));
 
-    public Instrument NewInstrument(string code) => new()
+    public static Instrument NewInstrument(string code) => new()
     {
         Code = code,
         Name = $"Tester {code}",
@@ -245,6 +291,9 @@ internal sealed class GasolineLab : IAsyncDisposable
         Assert.True(answer.Kind == AnswerKind.Done, $"{answer.Kind}: {answer.Text}");
         return answer.Value!;
     }
+
+    /// <summary>On another thread, beside others.</summary>
+    public static Task<T> AtOnce<T>(Func<Task<T>> act) => Task.Run(act, Cancel);
 
     /// <summary>The rules that stood against it, each once.</summary>
     public static IReadOnlyList<string> Rules<T>(Answer<T> answer) => [.. answer.Problems.Select(p => p.Rule).OfType<string>().Distinct()];
