@@ -24,19 +24,21 @@ public sealed class ReadResults(Func<LabContext> open)
     /// <param name="Next">Where the next page begins; null on the last one.</param>
     public sealed record Page(IReadOnlyList<Line> Lines, Place? Next);
 
-    public async Task<Page> Run(Wanted wanted, Place? after, CancellationToken cancel = default)
+    public Task<Page> Run(Wanted wanted, Place? after, CancellationToken cancel = default) => Run(wanted, after, PageSize, cancel);
+
+    internal async Task<Page> Run(Wanted wanted, Place? after, int size, CancellationToken cancel)
     {
         await using var context = open();
         var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
         var rows = await Narrow(context, wanted, after, time)
-            .OrderBy(d => d.RecordedAt).ThenBy(d => d.Id).Take(PageSize)
+            .OrderBy(d => d.RecordedAt).ThenBy(d => d.Id).Take(size)
             .Select(d => new { d.Id, d.SampleId, d.RecordedAt }).ToListAsync(cancel);
         var samples = await SamplesAsync(context, [.. rows.Select(r => r.SampleId).Distinct()], cancel);
         var states = (await DeterminationStates.LoadAsync(context, [.. samples.Keys], cancel)).ToDictionary(s => s.Id);
         var lines = rows.SelectMany(r => states[r.Id].Results
             .Where(result => wanted.Quantity is null || result.Quantity == wanted.Quantity)
             .Select(result => LineOf(samples[r.SampleId], states[r.Id], result))).ToList();
-        return new Page(lines, rows.Count == PageSize ? new Place(rows[^1].RecordedAt, rows[^1].Id) : null);
+        return new Page(lines, rows.Count == size ? new Place(rows[^1].RecordedAt, rows[^1].Id) : null);
     }
 
     private static IQueryable<Determination> Narrow(LabContext context, Wanted wanted, Place? after, LaboratoryTime time)

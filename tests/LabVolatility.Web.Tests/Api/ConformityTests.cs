@@ -119,6 +119,6 @@ public sealed class ConformityTests(InterfaceScene scene)
     };
 
     [Theory, MemberData(nameof(Mistakes))]
-    public async Task Conformity_OneMistake_IsNamedAtItsPlace(string body, string pointer) =>
-        Assert.Equal([pointer], (await scene.Program.Post(Path, body)).Refuses(400).Pointers);
+    public async Task Conformity_OneMistake_IsNamedAtItsPlace(string body, string place) =>
+        Assert.Equal([place], (await scene.Program.Post(Path, body)).Refuses(400).Pointers);
 }

@@ -46,6 +46,6 @@ public sealed class PrecisionTests(InterfaceScene scene)
     [InlineData("""{"method": "ASTM D5191", "values": [null]}""", "/values/0")]
     [InlineData("""{"method": "ASTM D5191", "values": [{"value": 1, "unit": "bars"}]}""", "/values/0/unit")]
     [InlineData("""{"method": "ASTM D5191", "values": [{"value": 1, "unit": "bar"}], "repeatability": {"value": 0, "unit": "bar"}}""", "/repeatability/value")]
-    public async Task Precision_OneMistake_IsNamedAtItsPlace(string body, string pointer) =>
-        Assert.Equal([pointer], (await scene.Program.Post(Path, body)).Refuses(400).Pointers);
+    public async Task Precision_OneMistake_IsNamedAtItsPlace(string body, string place) =>
+        Assert.Equal([place], (await scene.Program.Post(Path, body)).Refuses(400).Pointers);
 }

@@ -105,7 +105,7 @@ public sealed class ResultsTests(InterfaceScene scene)
         Assert.Contains(answer.Is(200).Json.GetProperty("findings").EnumerateArray(), f => f.GetProperty("message").GetString()!.Contains("supposed", StringComparison.Ordinal));
     }
 
-    // Each line: what is changed in a good request, and the pointer of the mistake.
+    // Each line: what is changed in a good request, and the place of the mistake.
     public static TheoryData<string, string> Mistakes => new()
     {
         { """{"readings": {"totalPressure": {"value": 70, "unit": "kPa"}}}""", "/method" },
@@ -142,11 +142,11 @@ public sealed class ResultsTests(InterfaceScene scene)
     };
 
     [Theory, MemberData(nameof(Mistakes))]
-    public async Task Results_OneMistake_IsNamedAtItsPlace(string body, string pointer)
+    public async Task Results_OneMistake_IsNamedAtItsPlace(string body, string place)
     {
         var answer = await scene.Program.Post(Path, body);
 
-        Assert.Equal([pointer], answer.Refuses(400).Pointers);
+        Assert.Equal([place], answer.Refuses(400).Pointers);
     }
 
     [Fact]

@@ -6,6 +6,8 @@ namespace LabVolatility.Web.Tests.Api;
 [Collection(InterfaceTests.Name)]
 public sealed class WorkTests(InterfaceScene scene)
 {
+    private static readonly string[] AreasOfTheContract = ["US-9.0", "US-7.8", "US-RFG", "EN228-A", "EN228-C1", "EN228-F1", "EN228-A-W", "D4814-AA", "D4814-E"];
+
     private async Task<string> BatchAsync()
     {
         var number = $"B-{Guid.NewGuid():N}"[..12];
@@ -119,8 +121,8 @@ public sealed class WorkTests(InterfaceScene scene)
     [InlineData("/samples", """{"grade": "G95", "sampledAt": "2026-05-11T06:00:00Z", "sampledBy": "x", "containers": [{"container": "glass-bottle", "containerVolume": {"value": 1, "unit": "L"}}]}""", "/sampledAt")]
     [InlineData("/samples", """{"grade": "G00", "sampledAt": "2026-05-10T06:00:00Z", "sampledBy": "x", "containers": [{"container": "glass-bottle", "containerVolume": {"value": 1, "unit": "L"}}]}""", "/grade")]
     [InlineData("/samples", """{"grade": "G95", "sampledAt": "2026-05-10T06:00:00Z", "sampledBy": "x", "containers": [{"container": "glass-bottle", "containerVolume": {"value": 0, "unit": "L"}}]}""", "/containers/0/containerVolume/value")]
-    public async Task Work_OneMistake_IsNamedAtItsPlace(string path, string body, string pointer) =>
-        Assert.Equal([pointer], (await scene.Program.Post(path, body)).Refuses(400).Pointers);
+    public async Task Work_OneMistake_IsNamedAtItsPlace(string path, string body, string place) =>
+        Assert.Equal([place], (await scene.Program.Post(path, body)).Refuses(400).Pointers);
 
     [Fact]
     public async Task Records_AfterAllThis_AreIntact()
@@ -140,7 +142,7 @@ public sealed class WorkTests(InterfaceScene scene)
     {
         var codes = (await scene.Program.Get("/catalogue/areas")).Is(200).Json.GetProperty("areas").EnumerateArray().Select(a => a.GetProperty("code").GetString()).ToList();
 
-        Assert.Empty(new[] { "US-9.0", "US-7.8", "US-RFG", "EN228-A", "EN228-C1", "EN228-F1", "EN228-A-W", "D4814-AA", "D4814-E" }.Except(codes));
+        Assert.Empty(AreasOfTheContract.Except(codes));
         Assert.Equal(["/area"], (await scene.Program.Get("/catalogue/limits?area=MARS")).Refuses(400).Pointers);
         Assert.Empty((await scene.Program.Get("/catalogue/limits?area=US-9.0&date=2026-01-10")).Is(200).Json.GetProperty("limits").EnumerateArray());
         Assert.NotEmpty((await scene.Program.Get("/catalogue/limits?grade=gasoline")).Is(200).Json.GetProperty("limits").EnumerateArray());

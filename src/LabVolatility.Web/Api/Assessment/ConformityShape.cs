@@ -5,6 +5,10 @@ namespace LabVolatility.Web.Api.Assessment;
 /// <summary>The two forms of the question: against a bare limit, and against the catalogue.</summary>
 internal static class ConformityShape
 {
+    private static readonly string[] OfBareOnly = ["value", "maximum", "minimum", "digits", "comparison", "count"];
+
+    private static readonly string[] OfCatalogueOnly = ["grade", "area", "results"];
+
     private static readonly WordShape Rule = new([.. DecisionRules.All.Select(r => r.Text())]) { About = "Default simple." };
 
     private static readonly NumberShape Confidence = new(Low: 0.5m, Below: 1) { About = "One-sided, of a guarded verdict; default 0.95." };
@@ -41,7 +45,7 @@ internal static class ConformityShape
         new Member("confidence", Confidence));
 
     public static ObjectShape For(Given body) =>
-        new[] { "value", "maximum", "minimum", "digits", "comparison", "count" }.Any(body.Has) && !body.Has("results") && !body.Has("area") && !body.Has("grade")
+        OfBareOnly.Any(body.Has) && !OfCatalogueOnly.Any(body.Has)
             ? Bare
             : Catalogue;
 }
