@@ -1,5 +1,6 @@
 using LabVolatility.Core.Limits;
 using LabVolatility.Laboratory.Records;
+using LabVolatility.Laboratory.Samples;
 
 namespace LabVolatility.Laboratory.Limits;
 
@@ -9,8 +10,8 @@ internal static class AreaProblems
     public static IReadOnlyList<Problem> Of(LaboratoryArea area)
     {
         var problems = new List<Problem>();
-        if (string.IsNullOrWhiteSpace(area.Code) || area.Code.Length > 40)
-            problems.Add(new Problem("/code", "An area has a code of at most 40 characters."));
+        if (CodeProblems.Of(area.Code.Trim()) is { } code)
+            problems.Add(code);
         else if (PublishedAreas.All.Any(a => a.Code == area.Code.Trim()))
             problems.Add(new Problem("/code", $"{area.Code} ships with the program: take another code."));
         if (string.IsNullOrWhiteSpace(area.Name))
