@@ -23,10 +23,11 @@ public static class Places
         new("Methods", "/methods", Right.Read),
         new("Records", "/records", Right.Read),
         new("Setup", "/setup", Right.Administer),
+        new("Setup", "/setup/grades", Right.ManageReferenceData),
     ];
 
     /// <summary>What a person with these roles sees.</summary>
-    public static IEnumerable<Place> For(Roles roles) => All.Where(p => Rights.Allow(roles, p.Right) && Routes.Contains(p.Path));
+    public static IEnumerable<Place> For(Roles roles) => All.Where(p => Rights.Allow(roles, p.Right) && Routes.Contains(p.Path)).DistinctBy(p => p.Name);
 
     /// <summary>Where a person's work is: the analyst at the bench, all others at Today.</summary>
     public static string LandingOf(Roles roles)

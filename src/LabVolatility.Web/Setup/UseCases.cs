@@ -5,13 +5,14 @@ using LabVolatility.Laboratory.Storage;
 
 namespace LabVolatility.Web.Setup;
 
-/// <summary>Registers every use case: a public class of the laboratory with one method Run.</summary>
+/// <summary>Registers every use case: a public class of the laboratory with a method Run, or one that keeps reference data.</summary>
 public static class UseCases
 {
     public static void AddUseCases(this IServiceCollection services, DemoKey? demoKey)
     {
         var useCases = typeof(Actor).Assembly.GetExportedTypes()
-            .Where(t => t is { IsClass: true, IsAbstract: false } && t.GetMethod("Run", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly) is not null);
+            .Where(t => t is { IsClass: true, IsAbstract: false } && (t.Name.StartsWith("Keep", StringComparison.Ordinal)
+                || t.GetMethod("Run", BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly) is not null));
         foreach (var useCase in useCases)
             services.AddTransient(useCase);
         services.AddTransient(provider => new InterfaceKeys(

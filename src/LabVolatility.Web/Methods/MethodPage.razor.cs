@@ -1,0 +1,30 @@
+using LabVolatility.Core.Methods;
+using LabVolatility.Laboratory.Methods;
+using LabVolatility.Web.Layout;
+using Microsoft.AspNetCore.Components;
+
+namespace LabVolatility.Web.Methods;
+
+/// <summary>One test method: its figures, correlations, precision, handling and cautions.</summary>
+public sealed partial class MethodPage : LabPage
+{
+    private TestMethod? _method;
+    private IReadOnlyList<PrecisionLine> _lines = [];
+
+    public override string Title => _method?.Citation ?? Designation;
+
+    [Parameter]
+    public string Designation { get; set; } = "";
+
+    [Inject]
+    private ReadPrecisionEntries Read { get; set; } = null!;
+
+    protected override async Task LoadAsync(CancellationToken cancellationToken)
+    {
+        _method = MethodAddress.Find(Designation);
+        if (_method is null)
+            Missing = $"There is no test method {Designation} in this laboratory.";
+        else
+            _lines = await Read.Run(_method.Designation, cancellationToken);
+    }
+}
