@@ -1,6 +1,7 @@
 using LabVolatility.Laboratory.Storage;
 using LabVolatility.Web.Api;
 using LabVolatility.Web.Commands;
+using LabVolatility.Web.Certificates;
 using LabVolatility.Web.Layout;
 using LabVolatility.Web.People;
 using LabVolatility.Web.Records;
@@ -29,6 +30,7 @@ builder.Services.AddRateLimits();
 builder.Services.AddSignIn(settings);
 builder.Services.AddShell();
 builder.Services.AddInterface();
+builder.Services.AddCertificates();
 builder.Services.AddStartUp(settings);
 
 var app = builder.Build();
@@ -38,6 +40,7 @@ app.MapSessions();
 app.MapInterface(openDocument: settings.Demo || app.Environment.IsDevelopment());
 app.MapShell();
 app.MapLabels();
+app.MapCertificates();
 
 using var statements = StatementCount.Listen();
 await app.RunAsync();
