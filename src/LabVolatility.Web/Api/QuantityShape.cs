@@ -8,6 +8,8 @@ namespace LabVolatility.Web.Api;
 /// <summary>A physical quantity: {"value": 63.4, "unit": "kPa"}.</summary>
 internal sealed record QuantityShape : Shape
 {
+    private const decimal SmallestDifferenceKpa = 0.000001m;
+
     private readonly string _name;
     private readonly IReadOnlyList<string> _units;
     private readonly string _range;
@@ -35,8 +37,9 @@ internal sealed record QuantityShape : Shape
 
     /// <summary>A precision figure: a difference of pressures, above zero.</summary>
     public static QuantityShape PressureDifference { get; } = new(
-        "PressureDifference", [.. PressureUnits.All.Select(u => u.Symbol())], "r and R are above zero; leave them out where they aren't set.",
-        (value, unit) => value > 0 && PressureUnits.TryParse(unit, out var known) && AbsolutePressure.TryFrom(value, known, out _));
+        "PressureDifference", [.. PressureUnits.All.Select(u => u.Symbol())], "r and R are above zero, at least 0.000001 kPa; leave them out where they aren't set.",
+        (value, unit) => PressureUnits.TryParse(unit, out var known) && AbsolutePressure.TryFrom(value, known, out var difference)
+            && difference.In(PressureUnit.Kilopascal) >= SmallestDifferenceKpa);
 
     public override void Check(Sent sent, string pointer, Mistakes mistakes)
     {

@@ -96,6 +96,28 @@ public sealed class ConformityTests(InterfaceScene scene)
         Assert.Equal("incomplete", limits[1].GetProperty("outcome").GetString());
     }
 
+    // Ends of what is taken: none of them may leave what a decimal or a double holds.
+    [Fact]
+    public async Task Bare_AnyExtreme_IsAnsweredOrRefused()
+    {
+        string[] values = ["0", "-1000000000", "1000000000", "1e-28", "59.99999999999999999999999999", "7e28", "-7e28"];
+        string[] precisions = ["1e-9", "1e-28", "0.5", "1000000000", "7e28"];
+        string[] confidences = ["0.5", "0.95", "0.999999999", "0.9999999999999999999999999999"];
+        foreach (var value in values)
+        {
+            foreach (var maximum in values)
+            {
+                foreach (var bigR in precisions)
+                {
+                    var confidence = confidences[(value.Length + maximum.Length + bigR.Length) % confidences.Length];
+                    var answer = await scene.Program.Post(Path, $$"""{"value": {{value}}, "maximum": {{maximum}}, "reproducibility": {{bigR}}, "repeatability": {{bigR}}, "count": 1000000, "rule": "guarded", "confidence": {{confidence}}, "digits": 1}""");
+
+                    Assert.True(answer.Status is 200 or 400, $"{answer.Status}: {value} {maximum} {bigR} {confidence} {answer.Text}");
+                }
+            }
+        }
+    }
+
     public static TheoryData<string, string> Mistakes => new()
     {
         { """{"value": 1, "digits": 1}""", "/maximum" },

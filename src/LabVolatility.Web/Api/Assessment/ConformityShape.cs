@@ -11,7 +11,7 @@ internal static class ConformityShape
 
     private static readonly WordShape Rule = new([.. DecisionRules.All.Select(r => r.Text())]) { About = "Default simple." };
 
-    private static readonly NumberShape Confidence = new(Low: 0.5m, Below: 1) { About = "One-sided, of a guarded verdict; default 0.95." };
+    private static readonly NumberShape Confidence = new(Low: 0.5m, High: 0.999999999m) { About = "One-sided, of a guarded verdict; default 0.95." };
 
     public static ObjectShape Bare { get; } = new("BareLimitRequest",
         new Member("value", new LimitNumberShape(), true),

@@ -7,12 +7,15 @@ namespace LabVolatility.Web.Api.Assessment;
 /// <summary>A pressure, a quantity in "% v/v" or "index", or a bare number of another property.</summary>
 internal sealed record LimitNumberShape : Shape
 {
+    private const decimal Largest = 1_000_000_000m;
+
     private static readonly IReadOnlyList<string> OtherUnits = ["% v/v", "index"];
 
     /// <summary>True for r and R, which are above zero.</summary>
     public bool Positive { get; init; }
 
-    private NumberShape Number => Positive ? new NumberShape(Above: 0) : new NumberShape();
+    // Within these bounds no square or quotient of the arithmetic leaves what a decimal holds.
+    private NumberShape Number => Positive ? new NumberShape(Low: 0.000000001m, High: Largest) : new NumberShape(Low: -Largest, High: Largest);
 
     public override void Check(Sent sent, string pointer, Mistakes mistakes)
     {

@@ -17,7 +17,7 @@ internal static class BatchShape
         new Member("tank", new TextShape(40)),
         new Member("volume", QuantityShape.Volume),
         new Member("ethanolPercent", new NumberShape(Low: 0, High: 100) { About = "Measured, % (V/V); null: not measured." }),
-        new Member("ethanolMethod", new TextShape(100) { About = "How ethanol was measured." }),
+        new Member("ethanolMethod", new TextShape(40) { About = "How ethanol was measured." }),
         new Member("destinations", new ListShape(Destination, Most: 50), true),
         new Member("from", new DateShape { About = "First local day of use." }, true),
         new Member("until", new DateShape { About = "Last local day of use." }, true));
