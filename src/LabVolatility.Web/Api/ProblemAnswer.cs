@@ -25,7 +25,7 @@ internal sealed class ProblemAnswer(int status, string detail, IReadOnlyDictiona
             AnswerKind.Invalid => new(StatusCodes.Status400BadRequest, "The request breaks rules; each stands in errors at its JSON pointer.", errors),
             AnswerKind.Forbidden => new(StatusCodes.Status403Forbidden, $"{answer.Text} The key's owner isn't one."),
             AnswerKind.NotFound => new(StatusCodes.Status404NotFound, answer.Text),
-            AnswerKind.Refused => new(StatusCodes.Status409Conflict, "A rule of the laboratory refuses it, as it would at the bench.", errors),
+            AnswerKind.Refused => new(StatusCodes.Status400BadRequest, "A rule of the laboratory refuses it, as it would at the bench.", errors),
             AnswerKind.Conflict => new(StatusCodes.Status409Conflict, answer.Text) { _inForce = inForce },
             _ => throw new ArgumentOutOfRangeException(nameof(answer), answer.Kind, "That is no refusal."),
         };

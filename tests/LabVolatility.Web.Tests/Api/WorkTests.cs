@@ -77,8 +77,8 @@ public sealed class WorkTests(InterfaceScene scene)
         var sample = await SampleAsync(await BatchAsync(), containers: 4);
         (await DetermineAsync(sample, $"first-{sample}")).Is(201);
 
-        Assert.Equal(["/containerNumber"], (await DetermineAsync(sample, $"second-{sample}")).Refuses(409).Pointers);
-        (await DetermineAsync(sample, $"third-{sample}", total: "40", container: 2)).Refuses(409);
+        Assert.Equal(["/containerNumber"], (await DetermineAsync(sample, $"second-{sample}")).Refuses(400).Pointers);
+        (await DetermineAsync(sample, $"third-{sample}", total: "40", container: 2)).Refuses(400);
         (await DetermineAsync(sample, $"fourth-{sample}", by: "\"nobody\"", container: 2)).Refuses(400);
         (await DetermineAsync(sample, $"fifth-{sample}", instrument: "VP-9", container: 2)).Refuses(400);
         (await DetermineAsync("26-0000-0", "sixth")).Refuses(404);
