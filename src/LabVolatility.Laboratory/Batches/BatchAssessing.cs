@@ -73,7 +73,7 @@ internal static class BatchAssessing
         foreach (var sample in samples.Where(s => s.Counts))
         {
             blocks.AddRange(sample.Sample.Tests.Where(t => t.State == TestState.Waiting).OrderBy(t => t.Method, StringComparer.Ordinal)
-                .Select(t => $"Sample {sample.Sample.Number} waits for {t.Method}: {t.Why ?? "not measured yet"}."));
+                .Select(t => $"Sample {sample.Sample.Number} waits for {t.Method}: {(t.Why ?? "not measured yet").TrimEnd('.')}."));
             blocks.AddRange(sample.Determinations.Where(d => d.MeasurerId is null && !d.Current.SetAside)
                 .Select(d => $"A determination of sample {sample.Sample.Number} waits for a person to take it on."));
             blocks.AddRange(sample.InDoubt.Select(d => d.Instrument).Distinct()

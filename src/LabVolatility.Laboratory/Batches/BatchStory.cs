@@ -62,5 +62,5 @@ internal static class BatchStory
         return records.Select(r => new BatchEvent(r.At, r.New ? "batch registered" : "batch changed", r.Actor, Why: r.Reason));
     }
 
-    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..] + ".";
+    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..].TrimEnd('.') + ".";
 }

@@ -25,7 +25,7 @@ public sealed class RegisterBatch(Func<LabContext> open, TimeProvider clock)
         var problems = await BatchProblems.OfAsync(context, request, cancel);
         var grade = await context.Grades.AsNoTracking().FirstOrDefaultAsync(g => g.Code == request.Grade && g.Active, cancel);
         if (grade is null)
-            problems.Add(new Problem("/grade", $"There is no grade \"{request.Grade}\"."));
+            problems.Add(new Problem("/grade", string.IsNullOrWhiteSpace(request.Grade) ? "Which grade is it?" : $"There is no grade \"{request.Grade}\"."));
         if (string.IsNullOrWhiteSpace(request.Number) || request.Number.Trim().Length > 40)
             problems.Add(new Problem("/number", "A batch has a number of at most 40 characters."));
         if (problems.Count > 0)

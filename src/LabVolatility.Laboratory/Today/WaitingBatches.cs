@@ -9,21 +9,31 @@ namespace LabVolatility.Laboratory.Today;
 internal static class WaitingBatches
 {
     private const int Most = 30;
+    private static readonly TimeSpan Missed = TimeSpan.FromDays(1);
 
-    public static async Task<IReadOnlyList<WaitingBatch>> LoadAsync(LabContext context, CancellationToken cancel)
+    public static async Task<IReadOnlyList<WaitingBatch>> LoadAsync(LabContext context, DateTimeOffset now, CancellationToken cancel)
     {
+        var missed = now - Missed;
         var last = context.Decisions.Where(d => !context.Decisions.Any(l => l.BatchId == d.BatchId && l.Sequence > d.Sequence));
         var batches = await context.Batches.AsNoTracking()
             .Where(b => !last.Any(d => d.BatchId == b.Id && d.Kind != DecisionKind.Withdraw && d.Kind != DecisionKind.Hold))
-            .OrderBy(b => b.NeededBy == null).ThenBy(b => b.NeededBy).ThenByDescending(b => b.CreatedAt).Take(Most).ToListAsync(cancel);
+            .OrderBy(b => b.NeededBy == null ? 1 : b.NeededBy >= missed ? 0 : 2).ThenByDescending(b => b.CreatedAt).Take(Most).ToListAsync(cancel);
         var ids = batches.Select(b => b.Id).ToList();
         var evidence = await BatchAssessing.WorkOutAllAsync(context, ids, cancel);
         var decisions = await last.AsNoTracking().Where(d => ids.Contains(d.BatchId)).ToDictionaryAsync(d => d.BatchId, cancel);
         var due = await DueAsync(context, ids, cancel);
         var left = await SealedAsync(context, ids, cancel);
-        return [.. batches.Select(b => new WaitingBatch(
+        return [.. InOrder(batches, now).Select(b => new WaitingBatch(
             b, evidence[b.Id], decisions.TryGetValue(b.Id, out var d) ? DecisionInForce.Of(d, false) : null,
             due.TryGetValue(b.Id, out var at) ? at : null, left.GetValueOrDefault(b.Id)))];
+    }
+
+    // The next slot first, one missed within a day before that; slots long past say little about now.
+    private static IEnumerable<Batch> InOrder(List<Batch> batches, DateTimeOffset now)
+    {
+        var missed = now - Missed;
+        return batches.OrderBy(b => b.NeededBy is null ? 1 : b.NeededBy >= missed ? 0 : 2)
+            .ThenBy(b => b.NeededBy >= missed ? b.NeededBy : null).ThenByDescending(b => b.NeededBy).ThenByDescending(b => b.CreatedAt);
     }
 
     private static async Task<Dictionary<Guid, DateTimeOffset>> DueAsync(LabContext context, List<Guid> batches, CancellationToken cancel) =>

@@ -56,8 +56,7 @@ public sealed class BatchEntry
     /// <summary>What was typed as a request, and what could not be read.</summary>
     public (BatchRequest Request, IReadOnlyList<Problem> Problems) Read(LabClock clock)
     {
-        // Empty and repeated lines go from the form, too: problems name a destination by its place.
-        Destinations.RemoveAll(d => string.IsNullOrEmpty(d.Area) || Destinations.TakeWhile(o => o != d).Any(o => (o.Area, o.Point) == (d.Area, d.Point)));
+        Tidy();
         var problems = new List<Problem>();
         var request = new BatchRequest
         {
@@ -68,13 +67,23 @@ public sealed class BatchEntry
             CubicMetres = NumberOf(Volume, 1_000_000m, "/volume", problems),
             EthanolPercent = NumberOf(Ethanol, 100m, "/ethanolPercent", problems),
             EthanolMethod = Blank(EthanolMethod),
-            Destinations = [.. Destinations.Select(d => new Destination(d.Area!, d.Point))],
+            Destinations = [.. Destinations.Where(d => !string.IsNullOrEmpty(d.Area)).Select(d => new Destination(d.Area!, d.Point))],
             From = DayOf(From, "/from", problems),
             Until = DayOf(Until, "/until", problems),
             NeededBy = InstantOf(NeededBy, clock, problems),
             Note = Blank(Note),
         };
         return (request, problems);
+    }
+
+    // Empty and repeated lines go from the form, too: problems name a destination by its place.
+    private void Tidy()
+    {
+        var kept = Destinations.Where(d => !string.IsNullOrEmpty(d.Area)).DistinctBy(d => (d.Area, d.Point)).ToList();
+        Destinations.Clear();
+        Destinations.AddRange(kept);
+        if (kept.Count == 0)
+            Destinations.Add(new DestinationEntry());
     }
 
     private static decimal? NumberOf(string? text, decimal high, string field, List<Problem> problems)

@@ -47,14 +47,25 @@ public static class BatchWords
         string? Edge(string name, decimal? value) => value is { } edge ? $"{name} {Rounding.Text(edge, limit.Digits)}" : null;
     }
 
-    /// <summary>A margin with its sign: one below zero is beyond the limit.</summary>
-    public static string Margin(decimal? margin, int digits) =>
-        margin is { } m ? Rounding.Text(m, digits).Replace('-', '\u2212') : "";
+    /// <summary>The margin with its sign: one below zero is beyond the limit. Shown with two more digits where the rule compares unrounded.</summary>
+    public static string Margin(LimitEvidence limit) => limit.Margin is not { } margin ? ""
+        : Rounding.Text(margin, Rounding.ToPlaces(margin, limit.Digits) == margin ? limit.Digits : limit.Digits + 2).Replace('-', '\u2212');
+
+    /// <summary>R with two decimals, as certificates print it.</summary>
+    public static string Reproducibility(LimitEvidence limit) => limit.Reproducibility is { } r ? Rounding.Text(r, 2) : "not set";
+
+    /// <summary>A probability in per cent; what rounds to nothing says so.</summary>
+    public static string Percent(decimal? probability) => probability switch
+    {
+        null => "",
+        < 0.0005m => "< 0.1 %",
+        var p => $"{Rounding.Text(p.Value * 100m, 1)} %",
+    };
 
     /// <summary>How far a margin carries beside R: "2.3 kPa, R 3.0".</summary>
     public static string MarginBesideR(LimitEvidence limit) =>
         limit.Margin is null ? "no value yet"
-        : $"margin {Margin(limit.Margin, limit.Digits)} {limit.Unit}, " + (limit.Reproducibility is { } r ? $"R {Rounding.Text(r, limit.Digits)}" : "R not set");
+        : $"margin {Margin(limit)} {limit.Unit}, R {Reproducibility(limit)}";
 
     /// <summary>"EN 13016-1:2007", "ASTM D5191-22".</summary>
     public static string Method(string method, string edition) =>

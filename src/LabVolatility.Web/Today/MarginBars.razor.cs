@@ -22,7 +22,7 @@ public sealed partial class MarginBars : ComponentBase
     private IReadOnlyList<(string Batch, decimal Parts, string Figure)> Bars =>
     [
         .. Margins.Reverse().Where(m => m.Binding is { Margin: not null, Reproducibility: > 0 })
-            .Select(m => (m.Batch, m.Binding!.Margin!.Value / m.Binding.Reproducibility!.Value, $"{BatchWords.Margin(m.Binding.Margin, m.Binding.Digits)} {m.Binding.Unit}")),
+            .Select(m => (m.Batch, m.Binding!.Margin!.Value / m.Binding.Reproducibility!.Value, $"{BatchWords.Margin(m.Binding)} {m.Binding.Unit}")),
     ];
 
     private string Words => Bars.Count == 0

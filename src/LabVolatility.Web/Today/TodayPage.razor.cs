@@ -21,7 +21,7 @@ public sealed partial class TodayPage : LabPage
     {
         get
         {
-            var slot = _sheet?.Waiting?.FirstOrDefault(w => w.Batch.NeededBy is not null);
+            var slot = _sheet?.Waiting?.FirstOrDefault(w => w.Batch.NeededBy >= Clock.Now);
             if (slot is not null)
                 return $"{BatchWords.Of(Clock.Today)}: batch {slot.Batch.Number} is needed {SampleWords.Until(slot.Batch.NeededBy!.Value, Clock.Now)}";
             var test = _sheet?.Bench?.Waiting.FirstOrDefault(t => t.DueAt is not null);

@@ -24,7 +24,7 @@ public sealed partial class WaitingDecisions : ComponentBase
     private static bool IsTooLate(WaitingBatch wait) => wait.LastResultDue > wait.Batch.NeededBy;
 
     private string Slot(WaitingBatch wait) => wait.Batch.NeededBy is { } needed
-        ? $"{Clock.Text(needed)}, {SampleWords.Until(needed, Clock.Now)}"
+        ? SampleWords.Until(needed, Clock.Now)
         : "no slot";
 
     private string LastResult(WaitingBatch wait) => wait.LastResultDue is { } due
