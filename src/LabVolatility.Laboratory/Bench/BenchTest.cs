@@ -37,6 +37,6 @@ public sealed record BenchTest
     /// <summary>The last total pressures in kPa of this grade and method, the newest first; at most 20.</summary>
     public required IReadOnlyList<decimal> RecentKpa { get; init; }
 
-    /// <summary>The test that waits next; null where none does.</summary>
+    /// <summary>The test that waits next; null where none does, or where it was not asked for.</summary>
     public WaitingTest? Next { get; init; }
 }

@@ -29,8 +29,9 @@ public sealed class ReadBench(Func<LabContext> open, TimeProvider clock)
             .Include(s => s.Tests).Include(s => s.Containers).ThenInclude(c => c.Openings).AsSplitQuery().ToListAsync(cancel);
         var tests = samples.SelectMany(s => s.Tests.Where(t => t.State == TestState.Waiting).Select(t => (Sample: s, Test: t))).ToList();
         var testIds = tests.Select(t => t.Test.Id).ToList();
-        var made = await context.Determinations.AsNoTracking().Where(d => d.TestId != null && testIds.Contains(d.TestId.Value))
-            .GroupBy(d => d.TestId!.Value).Select(g => new { g.Key, Count = g.Count() }).ToDictionaryAsync(g => g.Key, g => g.Count, cancel);
+        var determinations = await context.Determinations.AsNoTracking().Where(d => d.TestId != null && testIds.Contains(d.TestId.Value))
+            .Where(d => !d.Revisions.OrderByDescending(r => r.Revision).First().SetAside)
+            .Select(d => new { TestId = d.TestId!.Value, HasOperator = d.MeasuredBy != null || d.TakenOn != null }).ToListAsync(cancel);
         var drafts = await context.Drafts.AsNoTracking().Where(d => d.PersonId == person && testIds.Contains(d.TestId))
             .ToDictionaryAsync(d => d.TestId, d => d.SavedAt, cancel);
         var batchIds = samples.Select(s => s.BatchId).OfType<Guid>().Distinct().ToList();
@@ -45,10 +46,11 @@ public sealed class ReadBench(Func<LabContext> open, TimeProvider clock)
                 Tank = t.Sample.TankCode,
                 Method = t.Test.Method,
                 DueAt = t.Test.DueAt,
-                Made = made.GetValueOrDefault(t.Test.Id),
+                Made = determinations.Count(d => d.TestId == t.Test.Id && d.HasOperator),
+                ToTakeOn = determinations.Count(d => d.TestId == t.Test.Id && !d.HasOperator),
                 Wanted = t.Test.Wanted,
-                Offered = ContainerSheet.Of(t.Sample, TestMethods.TryFind(t.Test.Method, out var method) ? method : null, today).Count(c => c.WhyNot is null),
-                Why = made.ContainsKey(t.Test.Id) ? t.Test.Why : null,
+                Offered = ContainerSheet.Offered(ContainerSheet.Of(t.Sample, TestMethods.TryFind(t.Test.Method, out var method) ? method : null, today)),
+                Why = determinations.Exists(d => d.TestId == t.Test.Id && d.HasOperator) ? t.Test.Why : null,
                 OwnDraftAt = drafts.TryGetValue(t.Test.Id, out var at) ? at : null,
             })];
     }
@@ -64,6 +66,10 @@ public sealed class ReadBench(Func<LabContext> open, TimeProvider clock)
             .OrderBy(r => r.Determination.MeasuredAt)
             .Select(r => new WaitingForPerson(
                 r.Determination.Id, r.Number, r.Determination.Method, r.Determination.InstrumentCode, r.Determination.MeasuredAt,
-                r.Current.Readings.TotalPressure is { } total ? $"{total.Typed} ({total.Unit})" : "no reading"))];
+                AsRead(r.Current.Readings.TotalPressure)))];
     }
+
+    // The digits as sent: a unit is put behind only where none was.
+    private static string AsRead(TypedReading? total) =>
+        total is null ? "no reading" : total.Typed.Any(char.IsLetter) ? total.Typed.Trim() : $"{total.Typed.Trim()} {total.Unit}";
 }

@@ -10,17 +10,18 @@ using Microsoft.EntityFrameworkCore;
 namespace LabVolatility.Laboratory.Bench;
 
 /// <summary>Reads one test of one sample for the person at the bench; null where the sample has no such test.</summary>
+/// <remarks>What waits next is read only when asked for: it costs as much as all the rest.</remarks>
 public sealed class ReadBenchTest(Func<LabContext> open, TimeProvider clock)
 {
     private const int Recent = 20;
 
-    public async Task<BenchTest?> Run(Guid person, string number, string designation, CancellationToken cancel = default)
+    public async Task<BenchTest?> Run(Guid person, string number, string designation, bool withNext = false, CancellationToken cancel = default)
     {
         if (!TestMethods.TryFind(designation, out var method))
             return null;
         await using var context = open();
         var sample = await context.Samples.AsNoTracking()
-            .Include(s => s.Tests).Include(s => s.Containers).ThenInclude(c => c.Openings).AsSplitQuery()
+            .Include(s => s.Tests).Include(s => s.Containers).ThenInclude(c => c.Openings).AsSingleQuery()
             .FirstOrDefaultAsync(s => s.Number == number, cancel);
         var test = sample?.Tests.Where(t => t.Method == designation && t.State != TestState.Cancelled)
             .OrderBy(t => t.State == TestState.Waiting ? 0 : 1).FirstOrDefault();
@@ -33,12 +34,19 @@ public sealed class ReadBenchTest(Func<LabContext> open, TimeProvider clock)
         var own = drafts.FirstOrDefault(d => d.PersonId == person);
         var instruments = await ReadInstruments.LinesAsync(context, today, cancel);
         var made = await DeterminationStates.LoadAsync(context, [sample.Id], cancel);
-        var waiting = await ReadBench.WaitingAsync(context, person, today, cancel);
+        var waiting = withNext ? await ReadBench.WaitingAsync(context, person, today, cancel) : [];
+        var about = await context.Grades.AsNoTracking().Where(g => g.Code == sample.GradeCode)
+            .Select(g => new
+            {
+                g.Kind,
+                Batch = context.Batches.Where(b => b.Id == sample.BatchId).Select(b => b.Number).FirstOrDefault(),
+                UserName = context.People.Where(p => p.Id == person).Select(p => p.UserName).FirstOrDefault(),
+            }).FirstAsync(cancel);
         return new BenchTest
         {
             Sample = sample,
-            Kind = await context.Grades.AsNoTracking().Where(g => g.Code == sample.GradeCode).Select(g => g.Kind).FirstAsync(cancel),
-            Batch = sample.BatchId is null ? null : await context.Batches.Where(b => b.Id == sample.BatchId).Select(b => b.Number).FirstAsync(cancel),
+            Kind = about.Kind,
+            Batch = about.Batch,
             Test = test,
             Method = method,
             Containers = ContainerSheet.Of(sample, method, today),
@@ -48,7 +56,7 @@ public sealed class ReadBenchTest(Func<LabContext> open, TimeProvider clock)
             Draft = own is null ? null : SaveDraft.Read(own.Content),
             DraftAt = own?.SavedAt,
             OtherDrafts = [.. drafts.Where(d => d.PersonId != person).Select(d => (d.FullName, d.SavedAt))],
-            UserName = await context.People.Where(p => p.Id == person).Select(p => p.UserName).FirstOrDefaultAsync(cancel),
+            UserName = about.UserName,
             RecentKpa = await RecentAsync(context, sample.GradeCode, method, cancel),
             Next = waiting.FirstOrDefault(w => w.TestId != test.Id && w.Offered > 0),
         };

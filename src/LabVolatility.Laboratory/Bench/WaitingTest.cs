@@ -11,7 +11,10 @@ public sealed record WaitingTest
     public required string Method { get; init; }
     public DateTimeOffset? DueAt { get; init; }
 
-    /// <summary>Determinations made, and asked for.</summary>
+    /// <summary>Sent by a program, and waiting for a person to take them on.</summary>
+    public required int ToTakeOn { get; init; }
+
+    /// <summary>Determinations that count, and those asked for.</summary>
     public required int Made { get; init; }
     public required int Wanted { get; init; }
 

@@ -20,6 +20,13 @@ public sealed record ContainerSheet(Container Container, bool Retained, string? 
         return [.. sample.Containers.OrderBy(c => c.Number).Select(c => new ContainerSheet(c, c.Id == kept, Why(sample, c, method, today)))];
     }
 
+    /// <summary>How many may be opened for a test before only the one that is kept is left.</summary>
+    public static int Offered(IReadOnlyList<ContainerSheet> containers)
+    {
+        var usable = containers.Where(c => c.WhyNot is null).ToList();
+        return usable.Count(c => !c.Retained || usable.Count == 1);
+    }
+
     private static string? Why(Sample sample, Container container, TestMethod? method, DateOnly today) =>
         container.DisposedAt is not null ? $"Container {container.Number} has been disposed of."
         : container.Leaking ? $"Container {container.Number} leaks: it is not fit for vapour pressure."

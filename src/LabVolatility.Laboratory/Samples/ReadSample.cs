@@ -13,7 +13,7 @@ public sealed class ReadSample(Func<LabContext> open, TimeProvider clock)
     {
         await using var context = open();
         var sample = await context.Samples.AsNoTracking()
-            .Include(s => s.Tests).Include(s => s.Containers).ThenInclude(c => c.Openings).AsSplitQuery()
+            .Include(s => s.Tests).Include(s => s.Containers).ThenInclude(c => c.Openings).AsSingleQuery()
             .FirstOrDefaultAsync(s => s.Number == number, cancel);
         if (sample is null)
             return null;

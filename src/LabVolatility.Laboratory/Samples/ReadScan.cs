@@ -15,7 +15,7 @@ public sealed class ReadScan(Func<LabContext> open, TimeProvider clock)
             return Answer<ScannedSample>.Invalid(new Problem("/scan", Why(text)));
         await using var context = open();
         var sample = await context.Samples.AsNoTracking()
-            .Include(s => s.Tests).Include(s => s.Containers).ThenInclude(c => c.Openings).AsSplitQuery()
+            .Include(s => s.Tests).Include(s => s.Containers).ThenInclude(c => c.Openings).AsSingleQuery()
             .FirstOrDefaultAsync(s => s.Number == code.SampleNumber, cancel);
         if (sample is null)
             return Answer<ScannedSample>.NotFound($"There is no sample {code.SampleNumber} in this laboratory.");

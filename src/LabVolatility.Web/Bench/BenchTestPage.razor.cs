@@ -68,7 +68,9 @@ public sealed partial class BenchTestPage : LabPage
 
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {
-        _test = await Read.Run(Actor.Id, Number, BenchAddress.Method(MethodPart), cancellationToken);
+        if (_address != $"{Number}/{MethodPart}")
+            _reported = null;
+        _test = await Read.Run(Actor.Id, Number, BenchAddress.Method(MethodPart), _reported is not null, cancellationToken);
         if (_test is null)
         {
             Missing = $"Sample {Number} has no test by {BenchAddress.Method(MethodPart)}.";
@@ -101,7 +103,7 @@ public sealed partial class BenchTestPage : LabPage
     private static string Facts(BenchTest test) =>
         string.Join(" · ", new[]
         {
-            test.Sample.GradeCode, test.Batch is null ? null : $"batch {test.Batch}", test.Sample.TankCode, SampleWords.Of(test.Sample.Level),
+            test.Sample.GradeCode, test.Batch is null ? null : $"batch {test.Batch}", test.Sample.TankCode ?? test.Sample.SamplePointCode, SampleWords.Of(test.Sample.Level),
             $"{test.Made.Count} of {test.Test.Wanted} made",
         }.OfType<string>());
 

@@ -22,7 +22,17 @@ public sealed partial class ReportedPanel : ComponentBase
     [Inject]
     private LabClock Clock { get; set; } = null!;
 
+    [Inject]
+    private Browser Browser { get; set; } = null!;
+
     private int? Offered => Test.Containers.FirstOrDefault(c => c.WhyNot is null)?.Container.Number;
+
+    // The report button is gone: the focus goes on to what comes next.
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (firstRender && RendererInfo.IsInteractive)
+            await Browser.FocusAsync(Test.Test.State == TestState.Waiting && Offered is not null ? "again" : Test.Next is not null ? "next" : "to-sample");
+    }
 
     private string Coming
     {

@@ -1,4 +1,4 @@
-using LabVolatility.Core.Quantities;
+using System.Globalization;
 using LabVolatility.Laboratory.Bench;
 using LabVolatility.Laboratory.Records;
 
@@ -13,7 +13,7 @@ internal static class StepProblems
 
     /// <summary>"62,1 → 62.1 kPa"; null where nothing was understood.</summary>
     public static string? Echo(TypedReading? reading, string? whole = null) =>
-        reading is null ? null : $"{reading.Typed.Trim()} → {Rounding.Plain(reading.Value)} {whole ?? Unit(reading.Unit)}".TrimEnd();
+        reading is null ? null : $"{reading.Typed.Trim()} → {reading.Value.ToString(CultureInfo.InvariantCulture)} {whole ?? Unit(reading.Unit)}".TrimEnd();
 
     private static string Unit(string symbol) => symbol.Replace("deg", "°", StringComparison.Ordinal);
 }

@@ -22,7 +22,9 @@ public sealed partial class WaitingTests : ComponentBase
             words.Add("The duplicate is due, from a sealed bottle.");
         else if (test.Made > 0)
             words.Add(test.Why ?? $"{test.Wanted - test.Made} more.");
-        if (test.Offered == 0)
+        if (test.ToTakeOn > 0)
+            words.Add("A determination waits for a person to take it on.");
+        else if (test.Offered == 0)
             words.Add("No sealed bottle is left: ask for a new sample.");
         return string.Join(" ", words);
     }
