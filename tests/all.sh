@@ -79,7 +79,7 @@ find_postgres() {
   return 1
 }
 
-find_chromium() { browser=$(command -v chromium || command -v chromium-browser || command -v google-chrome-stable); }
+find_chromium() { browser=$(command -v chromium || command -v chromium-browser); }
 
 bring_tools() {
   local missing=()
