@@ -30,6 +30,7 @@ export function listen(box, page) {
   }
 
   document.addEventListener("keydown", key, true);
+  box.dataset.listening = "yes";
   return { stop: () => document.removeEventListener("keydown", key, true) };
 }
 
