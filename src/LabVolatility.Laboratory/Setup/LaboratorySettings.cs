@@ -20,7 +20,7 @@ public sealed class LaboratorySettings : IRecorded
     /// <summary>Days that the retained portion is kept after testing; 30 by 40 CFR 1090.1345.</summary>
     public int RetainDays { get; set; } = 30;
 
-    /// <summary>Where recipients check a certificate, such as "https://lab.example"; empty prints the path alone.</summary>
+    /// <summary>Where recipients check a certificate, scheme and host; empty prints the path alone.</summary>
     public string? PublicAddress { get; set; }
 
     /// <summary>Whom to call on site, a line each; shown on the emergency page. Null: not entered yet.</summary>
