@@ -59,9 +59,9 @@ public sealed class ReadBench(Func<LabContext> open, TimeProvider clock)
     {
         var rows = await context.Determinations.AsNoTracking().Where(d => d.MeasuredBy == null && d.TakenOn == null)
             .Include(d => d.Revisions)
-            .Join(context.Samples, d => d.SampleId, s => s.Id, (d, s) => new { Determination = d, s.Number, d.Revisions })
+            .Join(context.Samples, d => d.SampleId, s => s.Id, (d, s) => new { Determination = d, s.Number })
             .ToListAsync(cancel);
-        return [.. rows.Select(r => new { r.Determination, r.Number, Current = r.Revisions.OrderBy(v => v.Revision).Last() })
+        return [.. rows.Select(r => new { r.Determination, r.Number, Current = r.Determination.Revisions.OrderBy(v => v.Revision).Last() })
             .Where(r => !r.Current.SetAside)
             .OrderBy(r => r.Determination.MeasuredAt)
             .Select(r => new WaitingForPerson(
