@@ -44,7 +44,7 @@ public sealed class HarnessTests(Stage stage)
         {
             await visit.Page.SetContentAsync("<html lang='en'><title>Bench</title><main><h1>Bench</h1><input id='reading'></main></html>");
 
-            var failure = await Assert.ThrowsAnyAsync<XunitException>(visit.AccessibleAsync);
+            var failure = await Assert.ThrowsAnyAsync<XunitException>(visit.UsableAsync);
 
             Assert.Contains("#reading", failure.Message, StringComparison.Ordinal);
         });
@@ -59,7 +59,7 @@ public sealed class HarnessTests(Stage stage)
                 </main></html>
                 """);
 
-            var failure = await Assert.ThrowsAnyAsync<XunitException>(visit.AccessibleAsync);
+            var failure = await Assert.ThrowsAnyAsync<XunitException>(visit.UsableAsync);
 
             Assert.Contains("target-size", failure.Message, StringComparison.Ordinal);
         });

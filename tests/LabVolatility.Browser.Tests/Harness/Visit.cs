@@ -1,4 +1,5 @@
 using Microsoft.Playwright;
+using Xunit;
 
 namespace LabVolatility.Browser.Tests.Harness;
 
@@ -42,14 +43,28 @@ public sealed class Visit
         await InteractiveAsync();
     }
 
-    /// <summary>Fails on any serious or critical accessibility finding, in the light and in the dark theme.</summary>
-    public async Task AccessibleAsync()
+    /// <summary>
+    /// What keeps this page from being usable by everybody: wider than the screen, or a serious or critical accessibility
+    /// finding in the light or the dark theme.
+    /// </summary>
+    public async Task<IReadOnlyList<string>> FaultsAsync()
     {
-        foreach (var scheme in new[] { ColorScheme.Dark, ColorScheme.Light })
-        {
-            await ThemeAsync(scheme);
-            await AccessibilityScan.RunAsync(Page, $"{Page.Url}, {_screen}, {scheme}");
-        }
+        var faults = new List<string>();
+        var wider = await Page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        if (wider > 0)
+            faults.Add($"{Page.Url} is {wider} px wider than the {_screen} screen.");
+        await ThemeAsync(ColorScheme.Dark);
+        faults.AddRange(await AccessibilityScan.RunAsync(Page, AccessibilityScan.Colours, $"{Page.Url}, {_screen}, dark"));
+        await ThemeAsync(ColorScheme.Light);
+        faults.AddRange(await AccessibilityScan.RunAsync(Page, AccessibilityScan.Everything, $"{Page.Url}, {_screen}, light"));
+        return faults;
+    }
+
+    /// <summary>Fails where this page has faults.</summary>
+    public async Task UsableAsync()
+    {
+        var faults = await FaultsAsync();
+        Assert.True(faults.Count == 0, string.Join('\n', faults));
     }
 
     /// <summary>Takes a picture of the page in both themes, where pictures are asked for.</summary>

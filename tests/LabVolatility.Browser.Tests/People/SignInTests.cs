@@ -44,12 +44,12 @@ public sealed class SignInTests(Stage stage)
         });
 
     [Theory, MemberData(nameof(Screens))]
-    public async Task SignInPage_EveryScreen_IsAccessible(string screen) =>
+    public async Task SignInPage_EveryScreen_IsUsable(string screen) =>
         await stage.VisitAsync(Screen.Named(screen), async visit =>
         {
             await visit.OpenStaticAsync("sign-in");
 
-            await visit.AccessibleAsync();
+            await visit.UsableAsync();
             await visit.PictureAsync("sign-in");
         });
 }
