@@ -14,7 +14,7 @@ public sealed class ChangePassword(Func<LabContext> open, TimeProvider clock, IP
         var person = await lab.People.SingleOrDefaultAsync(p => p.Id == personId && p.Active && !p.IsService, cancellationToken);
         if (person is null)
             return Answer<Person>.NotFound("This account is closed.");
-        var laboratory = await lab.Settings.Select(s => s.Name).FirstOrDefaultAsync(cancellationToken) ?? "";
+        var laboratory = await lab.Settings.Select(s => s.Name).SingleOrDefaultAsync(cancellationToken) ?? "";
         if (PasswordRules.Problem(newPassword, person.UserName ?? "", person.FullName, laboratory) is { } weak)
             return Answer<Person>.Invalid(new Problem("/newPassword", weak));
         if (hasher.VerifyHashedPassword(person, person.PasswordHash ?? "", newPassword) != PasswordVerificationResult.Failed)
