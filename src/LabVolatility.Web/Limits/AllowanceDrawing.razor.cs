@@ -4,7 +4,7 @@ using Microsoft.AspNetCore.Components;
 
 namespace LabVolatility.Web.Limits;
 
-/// <summary>What a limit grants for ethanol, drawn against the content, and listed where it follows a table.</summary>
+/// <summary>What a limit grants by a table, drawn against the ethanol content and listed.</summary>
 public sealed partial class AllowanceDrawing : ComponentBase
 {
     private const decimal Left = 44m;
@@ -12,18 +12,15 @@ public sealed partial class AllowanceDrawing : ComponentBase
     private const decimal Top = 18m;
     private const decimal Base = 150m;
 
+    /// <summary>A limit whose allowance follows a table.</summary>
     [Parameter, EditorRequired]
     public Limit Limit { get; set; } = null!;
 
-    private Allowance Allowance => Limit.Allowance;
+    private TableAllowance Table => (TableAllowance)Limit.Allowance;
 
-    // A fixed allowance is drawn as the level line over its window.
-    private IReadOnlyList<AllowancePoint> Points => Allowance switch
-    {
-        TableAllowance table => table.Points,
-        FixedAllowance window => [new(window.EthanolLow, window.Amount), new(window.EthanolHigh, window.Amount)],
-        _ => [],
-    };
+    private IReadOnlyList<AllowancePoint> Points => Table.Points;
+
+    private int Places => Points.Max(p => (int)Rounding.Trim(p.Amount).Scale);
 
     private decimal Low => Points[0].EthanolPercent;
 
