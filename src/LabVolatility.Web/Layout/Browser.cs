@@ -16,6 +16,9 @@ public sealed class Browser(IJSRuntime js) : IAsyncDisposable
     /// <summary>Light, dark, or null to follow the system; remembered for the first paint of the next page.</summary>
     public Task ThemeAsync(string? theme) => CallAsync("theme", theme);
 
+    /// <summary>Whether the system asks for dark pages.</summary>
+    public async Task<bool> PrefersDarkAsync() => await (await ModuleAsync()).InvokeAsync<bool>("prefersDark");
+
     /// <summary>Puts the focus on the element with this id, where there is one.</summary>
     public Task FocusAsync(string id) => CallAsync("focus", id);
 
@@ -32,9 +35,8 @@ public sealed class Browser(IJSRuntime js) : IAsyncDisposable
         }
     }
 
-    private async Task CallAsync(string name, object? argument)
-    {
+    private async Task CallAsync(string name, object? argument) => await (await ModuleAsync()).InvokeVoidAsync(name, argument);
+
+    private async Task<IJSObjectReference> ModuleAsync() =>
         _module ??= await js.InvokeAsync<IJSObjectReference>("import", "./shell.js");
-        await _module.InvokeVoidAsync(name, argument);
-    }
 }

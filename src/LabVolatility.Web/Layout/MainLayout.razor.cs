@@ -36,8 +36,14 @@ public sealed partial class MainLayout : LayoutComponentBase
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        if (firstRender)
-            await Browser.ThemeAsync(_account?.Theme);
+        if (!firstRender)
+            return;
+        await Browser.ThemeAsync(_account?.Theme);
+        if (_account?.Theme is null && await Browser.PrefersDarkAsync())
+        {
+            _dark = true;
+            StateHasChanged();
+        }
     }
 
     private async Task ChooseThemeAsync(string? theme)

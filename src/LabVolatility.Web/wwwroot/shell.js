@@ -18,6 +18,10 @@ export function theme(name) {
   }
 }
 
+export function prefersDark() {
+  return matchMedia("(prefers-color-scheme: dark)").matches;
+}
+
 export function focus(id) {
   document.getElementById(id)?.focus();
 }
