@@ -9,7 +9,7 @@ public sealed partial class AllowanceDrawing : ComponentBase
 {
     private const decimal Left = 44m;
     private const decimal Right = 400m;
-    private const decimal Top = 18m;
+    private const decimal Top = 26m;
     private const decimal Base = 150m;
 
     /// <summary>A limit whose allowance follows a table.</summary>

@@ -32,7 +32,10 @@ public sealed class AreaEntry
     public LaboratoryArea? Read(out IReadOnlyList<Problem> problems)
     {
         var found = new List<Problem>();
-        var (from, until) = (EntryDays.Needed(From, "/effectiveFrom", found), EntryDays.Optional(Until, "/effectiveUntil", found));
+        EntryNeeds.Text(Code, "/code", "Give the area a code, for example NORTH-COAST.", found);
+        EntryNeeds.Text(Name, "/name", "Give the area a name.", found);
+        var (from, until) = (EntryNeeds.Day(From, "/effectiveFrom", found), EntryNeeds.DayOrNone(Until, "/effectiveUntil", found));
+        EntryNeeds.Text(Source, "/source", "Say where the calendar stands.", found);
         if (Windows.Count == 0)
             found.Add(new Problem("/calendar", "Give at least one season: an area of the laboratory's own says which class is in force when."));
         problems = found;

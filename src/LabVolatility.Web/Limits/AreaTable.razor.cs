@@ -13,6 +13,6 @@ public sealed partial class AreaTable : ComponentBase
     public DateOnly Day { get; set; }
 
     private static string? Known(AreaLine line) => line.Status == FactStatus.FromMemory
-        ? $"from memory: {line.FromMemory} not confirmed"
+        ? $"{line.FromMemory} from memory"
         : null;
 }

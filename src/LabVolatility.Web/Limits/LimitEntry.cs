@@ -65,12 +65,14 @@ public sealed class LimitEntry
     public LaboratoryLimit? Read(string area, out IReadOnlyList<Problem> problems)
     {
         var found = new List<Problem>();
+        EntryNeeds.Text(Key, "/key", "Give the limit a name of its own.", found);
         var (minimum, maximum) = (Edge(Minimum, "/minimum", found), Edge(Maximum, "/maximum", found));
         if (!int.TryParse(Digits?.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var digits))
             found.Add(new Problem("/digits", "Give the decimals as a whole number, for example 1."));
         if (!Standings.TryParse(Standing, out var standing))
             found.Add(new Problem("/standing", "Say what stands behind it."));
-        var (from, until) = (EntryDays.Needed(From, "/effectiveFrom", found), EntryDays.Optional(Until, "/effectiveUntil", found));
+        EntryNeeds.Text(Source, "/source", "Say where it stands: contract, clause, date.", found);
+        var (from, until) = (EntryNeeds.Day(From, "/effectiveFrom", found), EntryNeeds.DayOrNone(Until, "/effectiveUntil", found));
         problems = found;
         var measured = Measured.Split('|');
         return found.Count > 0 ? null : new LaboratoryLimit

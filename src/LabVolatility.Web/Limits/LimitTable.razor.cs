@@ -15,6 +15,10 @@ public sealed partial class LimitTable : ComponentBase
     [Parameter]
     public string Caption { get; set; } = "Limits";
 
+    /// <summary>A note that stands above the table and isn't said again.</summary>
+    [Parameter]
+    public string? Said { get; set; }
+
     [Parameter]
     public IReadOnlyList<ConfirmedFact> Confirmed { get; set; } = [];
 
@@ -36,10 +40,10 @@ public sealed partial class LimitTable : ComponentBase
         var words = new[]
         {
             line.Grade ?? "all gasoline",
-            LimitWords.Point(line.Point),
+            line.Point?.Text() ?? "",
             line.Season is null ? "" : $"season {line.Season}",
             line.Class is null ? "" : $"class {line.Class}",
-            LimitWords.Days(line.Limit.EffectiveFrom, line.Limit.EffectiveUntil),
+            line.Limit is { EffectiveFrom: null, EffectiveUntil: null } ? "" : LimitWords.Days(line.Limit.EffectiveFrom, line.Limit.EffectiveUntil),
         };
         return string.Join(", ", words.Where(w => w.Length > 0));
     }

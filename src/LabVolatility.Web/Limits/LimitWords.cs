@@ -62,5 +62,16 @@ public static class LimitWords
     /// <summary>"terminal", "retail"; null is both.</summary>
     public static string Point(PointOfCompliance? point) => point?.Text() ?? "terminal and retail";
 
+    /// <summary>"summer 1 May – 15 Sep, terminal: EN228-A", short enough for a cell.</summary>
+    public static string Window(SeasonWindow window)
+    {
+        var place = window.Point is { } point ? $", {point.Text()}" : "";
+        var inForce = window.Class is null ? "" : $": {window.Class}";
+        return $"{window.Season} {Short(window.From)} – {Short(window.Until)}{place}{inForce}";
+    }
+
     public static string Address(string area) => $"/limits/{Uri.EscapeDataString(area)}";
+
+    private static string Short(MonthDay day) =>
+        $"{day.Day} {CultureInfo.InvariantCulture.DateTimeFormat.GetAbbreviatedMonthName(day.Month)}";
 }

@@ -1,9 +1,8 @@
-using LabVolatility.Web.Layout;
 using Microsoft.AspNetCore.Components;
 
 namespace LabVolatility.Web.Limits;
 
-/// <summary>Draft, approved by whom, or replaced.</summary>
+/// <summary>Draft, approved by whom and when, or out of force since when.</summary>
 public sealed partial class VersionMark : ComponentBase
 {
     [Parameter, EditorRequired]
@@ -15,6 +14,7 @@ public sealed partial class VersionMark : ComponentBase
     [Parameter, EditorRequired]
     public DateTimeOffset? WithdrawnAt { get; set; }
 
-    [Inject]
-    private LabClock Clock { get; set; } = null!;
+    /// <summary>What a version out of force is called: "replaced", "withdrawn".</summary>
+    [Parameter]
+    public string Gone { get; set; } = "replaced";
 }

@@ -23,7 +23,7 @@ public sealed class EntryTests
         var entry = new LimitEntry { Maximum = "sixty", Digits = "one", From = "1 May", Until = "soon" };
 
         Assert.Null(entry.Read("EN228-A", out var problems));
-        Assert.Equal(["/maximum", "/digits", "/effectiveFrom", "/effectiveUntil"], problems.Select(p => p.Field));
+        Assert.Equal(["/key", "/maximum", "/digits", "/source", "/effectiveFrom", "/effectiveUntil"], problems.Select(p => p.Field));
     }
 
     [Fact]
