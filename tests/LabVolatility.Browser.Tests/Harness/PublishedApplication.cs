@@ -75,6 +75,7 @@ internal sealed class PublishedApplication : IAsyncDisposable
         start.Environment["ASPNETCORE_ENVIRONMENT"] = "Production";
         start.Environment["ASPNETCORE_URLS"] = Address.GetLeftPart(UriPartial.Authority);
         start.Environment["LABVOLATILITY_DEMO"] = "true";
+        start.Environment["LABVOLATILITY_DEMO_KEY"] = TestSettings.DemoKey;
         start.Environment["LABVOLATILITY_DATA"] = _data;
         return start;
 

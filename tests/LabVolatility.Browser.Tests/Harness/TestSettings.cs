@@ -6,6 +6,9 @@ internal static class TestSettings
     /// <summary>The published application: the path of LabVolatility.Web.dll.</summary>
     public static string Application => FileNamedBy("LABVOLATILITY_TEST_APP");
 
+    /// <summary>The key of the machine interface that the tests prepare their samples with.</summary>
+    public const string DemoKey = "browser-tests-own-key";
+
     /// <summary>The browser's executable.</summary>
     public static string Chromium => FileNamedBy("LABVOLATILITY_TEST_CHROMIUM");
 

@@ -1,0 +1,85 @@
+using System.Net.Http.Headers;
+using System.Net.Http.Json;
+using System.Text.Json;
+using LabVolatility.Browser.Tests.Harness;
+using Xunit;
+
+namespace LabVolatility.Browser.Tests.Samples;
+
+/// <summary>A batch of its own for one test, with a sample in two bottles, made through the machine interface.</summary>
+/// <remarks>Grade G95 of the demo laboratory, class D of EN 228: DVPE 60.0 to 90.0 kPa, simple acceptance.</remarks>
+internal sealed class Prepared : IDisposable
+{
+    private const string Method = "EN 13016-1";
+    private static int _last;
+    private readonly HttpClient _client;
+
+    private Prepared(Uri address, string batch)
+    {
+        _client = new HttpClient { BaseAddress = address };
+        _client.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", TestSettings.DemoKey);
+        Batch = batch;
+    }
+
+    public string Batch { get; }
+
+    public string Sample { get; private set; } = "";
+
+    public string BenchAddress => $"/bench/{Sample}/EN-13016-1";
+
+    public static async Task<Prepared> MakeAsync(Stage stage)
+    {
+        var prepared = new Prepared(stage.Address, $"BT-{Environment.ProcessId}-{Interlocked.Increment(ref _last)}");
+        var now = TimeProvider.System.GetUtcNow();
+        await prepared.PostAsync("batches", new
+        {
+            number = prepared.Batch,
+            grade = "G95",
+            state = "finished",
+            destinations = new[] { new { area = "EN228-D", pointOfCompliance = "terminal" } },
+            from = now.ToString("yyyy-MM-dd", null),
+            until = now.AddDays(7).ToString("yyyy-MM-dd", null),
+        });
+        var bottle = new { container = "glass-bottle", containerVolume = new { value = 1, unit = "L" }, fillPercent = 75, seal = "BT-1" };
+        var sample = await prepared.PostAsync("samples", new
+        {
+            grade = "G95",
+            batch = prepared.Batch,
+            level = "running",
+            sampledAt = now.AddHours(-1),
+            sampledBy = "Field operator",
+            receivedAt = now.AddMinutes(-20),
+            containers = new[] { bottle, bottle },
+        });
+        prepared.Sample = sample.GetProperty("number").GetString()!;
+        return prepared;
+    }
+
+    /// <summary>Measures the first bottle; the person named counts as its measurer.</summary>
+    public Task MeasureAsync(decimal totalKpa, string measuredBy) => PostAsync($"samples/{Sample}/determinations", new
+    {
+        method = Method,
+        containerNumber = 1,
+        instrument = "VP-1",
+        measuredAt = TimeProvider.System.GetUtcNow(),
+        measuredBy,
+        readings = new
+        {
+            totalPressure = new { value = totalKpa, unit = "kPa" },
+            temperature = new { value = 37.8m, unit = "degC" },
+            vaporLiquidRatio = 4.0m,
+        },
+        handling = new { chilledTo = new { value = 0.5m, unit = "degC" }, airSaturated = true },
+    });
+
+    public void Dispose() => _client.Dispose();
+
+    private async Task<JsonElement> PostAsync(string path, object body)
+    {
+        var cancellation = TestContext.Current.CancellationToken;
+        using var answer = await _client.PostAsJsonAsync(new Uri($"api/v1/{path}", UriKind.Relative), body, cancellation);
+        var text = await answer.Content.ReadAsStringAsync(cancellation);
+        Assert.True(answer.IsSuccessStatusCode, $"{path}: {(int)answer.StatusCode} {text}");
+        return JsonDocument.Parse(text).RootElement.Clone();
+    }
+}
