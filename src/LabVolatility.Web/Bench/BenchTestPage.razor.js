@@ -70,6 +70,7 @@ export function attach(bench) {
   root.addEventListener("keydown", pressed);
   root.addEventListener("input", typed);
   resend();
+  root.dataset.listening = "yes";
   const active = document.activeElement;
   if (!active || active === document.body || active.tagName === "H1") stops()[0]?.focus();
 }

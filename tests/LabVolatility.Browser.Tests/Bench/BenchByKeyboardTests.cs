@@ -95,6 +95,7 @@ public sealed class BenchByKeyboardTests(Stage stage)
     private static async Task FillAsync(IPage page, string fill, string pressure)
     {
         var keys = page.Keyboard;
+        await page.Locator("#bench[data-listening=yes]").WaitForAsync();
         await page.Locator("input[name=container]:enabled").First.FocusAsync();
         await keys.PressAsync("Enter");
         await NextAsync(page, "field-handling-chilledTo", "0,5");

@@ -11,7 +11,7 @@ public sealed class NumberCellTests : BunitContext
     {
         var cell = Render<NumberCell>(p => p.Add(c => c.Text, "62.10").Add(c => c.Unit, "kPa").Add(c => c.Places, 2));
 
-        Assert.Equal("62.10kPa", cell.Find(".num").TextContent.Trim());
+        Assert.Equal("62.10 kPa", cell.Find(".num").TextContent.Trim());
         Assert.Equal(".10", cell.Find(".num-part").TextContent);
     }
 
