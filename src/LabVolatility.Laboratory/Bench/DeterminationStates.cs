@@ -21,7 +21,9 @@ internal static class DeterminationStates
         var measurers = rows.Select(Measurer).OfType<Guid>().Distinct().ToList();
         var names = await context.People.AsNoTracking().Where(p => measurers.Contains(p.Id))
             .Select(p => new { p.Id, p.FullName }).ToDictionaryAsync(p => p.Id, p => p.FullName, cancel);
-        return [.. rows.OrderBy(d => d.MeasuredAt).ThenBy(d => d.RecordedAt).ThenBy(d => d.Id).Select(d => State(d, names))];
+        // By container before by id: two bottles of one moment keep their order in whatever database they lie.
+        return [.. rows.OrderBy(d => d.MeasuredAt).ThenBy(d => d.RecordedAt)
+            .ThenBy(d => containers[d.ContainerId].Number).ThenBy(d => d.Id).Select(d => State(d, names))];
 
         DeterminationState State(Determination d, Dictionary<Guid, string> people)
         {
