@@ -25,6 +25,7 @@ public static class Interface
         services.Configure<RateLimiterOptions>(InterfaceLimits.Add);
         services.ConfigureHttpJsonOptions(options => options.SerializerOptions.NumberHandling = System.Text.Json.Serialization.JsonNumberHandling.Strict);
         services.TryAddTransient<ReadCertificates>();
+        services.AddTransient<AnsweredPrecision>();
         services.AddTransient<CatalogueSource>();
         services.AddOpenApi(InterfaceDocument.Name, InterfaceDocument.Configure);
     }

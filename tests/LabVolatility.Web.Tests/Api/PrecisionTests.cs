@@ -1,3 +1,7 @@
+using LabVolatility.Laboratory.Methods;
+using LabVolatility.Web.Api;
+using LabVolatility.Web.Setup;
+using Microsoft.Extensions.DependencyInjection;
 using Xunit;
 
 namespace LabVolatility.Web.Tests.Api;
@@ -30,6 +34,17 @@ public sealed class PrecisionTests(InterfaceScene scene)
 
         Assert.All(["repeatability", "reproducibility", "acceptable"], name => Assert.Equal("null", answer.Is(200).Json.GetProperty(name).GetRawText()));
         Assert.Equal("report", answer.Json.GetProperty("next").GetString());
+    }
+
+    // What the demonstration shows on its screens is made up: no program may take it for a method's precision.
+    [Theory, InlineData(false, 1), InlineData(true, 0)]
+    public async Task Precision_OfTheDemonstration_IsNotAnswered(bool demo, int statements)
+    {
+        var services = scene.Host.Services;
+        var answered = new AnsweredPrecision(
+            services.GetRequiredService<ReadPrecision>(), services.GetRequiredService<WebSettings>() with { Demo = demo });
+
+        Assert.Equal(statements, (await answered.Run(TestContext.Current.CancellationToken)).Count);
     }
 
     [Fact]

@@ -7,7 +7,7 @@ namespace LabVolatility.Web.Api.Methods;
 internal static class MethodCatalogueEndpoint
 {
     public static void MapCatalogueOfMethods(this IEndpointRouteBuilder api) =>
-        api.MapGet("/catalogue/methods", async (ReadPrecision read, CancellationToken cancel) =>
+        api.MapGet("/catalogue/methods", async (AnsweredPrecision read, CancellationToken cancel) =>
             {
                 var precision = await read.Run(cancel);
                 return TypedResults.Ok(new MethodsAnswer([.. TestMethods.All.Select(m => MethodAnswer.Of(m, precision))], KnownMethods.NotBuilt));

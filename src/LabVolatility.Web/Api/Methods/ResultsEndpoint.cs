@@ -13,7 +13,7 @@ internal static class ResultsEndpoint
             .Called("calculateResults", "From readings to reported results by a test method")
             .Needs(KeyScopes.Calculate).Takes(ResultsShape.Shape).Produces<ResultsAnswer>();
 
-    private static async Task<IResult> CalculateAsync(HttpContext http, ReadPrecision precision)
+    private static async Task<IResult> CalculateAsync(HttpContext http, AnsweredPrecision precision)
     {
         var (body, mistakes, refusal) = await BodyReader.ReadAsync(http, _ => ResultsShape.Shape);
         if (refusal is not null)
@@ -23,7 +23,7 @@ internal static class ResultsEndpoint
             : ProblemAnswer.Of(mistakes);
     }
 
-    private static async Task<ResultsAnswer> WorkOutAsync(ResultsRequest request, ReadPrecision precision, CancellationToken cancel)
+    private static async Task<ResultsAnswer> WorkOutAsync(ResultsRequest request, AnsweredPrecision precision, CancellationToken cancel)
     {
         var outcome = Evaluate(request, null);
         var correlated = outcome.Results.FirstOrDefault(r => r.Correlation.Length > 0);

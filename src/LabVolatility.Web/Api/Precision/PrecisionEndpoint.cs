@@ -14,7 +14,7 @@ internal static class PrecisionEndpoint
             .Called("calculatePrecision", "Whether results agree, and what to do next")
             .Needs(KeyScopes.Calculate).Takes(PrecisionShape.Shape).Produces<PrecisionAnswer>();
 
-    private static async Task<IResult> CalculateAsync(HttpContext http, ReadPrecision precision)
+    private static async Task<IResult> CalculateAsync(HttpContext http, AnsweredPrecision precision)
     {
         var (body, mistakes, refusal) = await BodyReader.ReadAsync(http, _ => PrecisionShape.Shape);
         if (refusal is not null)
