@@ -8,10 +8,13 @@ internal sealed class BenchKeys(IJSRuntime js)
 {
     private IJSObjectReference? _module;
 
-    public async Task AttachAsync(ElementReference root)
+    /// <summary>Listens to a test's form, and puts the focus where it begins.</summary>
+    /// <param name="root">The form.</param>
+    /// <param name="goesOn">Another test was here before: the focus moves on even from one of its fields.</param>
+    public async Task AttachAsync(ElementReference root, bool goesOn)
     {
-        _module = await js.InvokeAsync<IJSObjectReference>("import", "./Bench/BenchTestPage.razor.js");
-        await _module.InvokeVoidAsync("attach", root);
+        _module ??= await js.InvokeAsync<IJSObjectReference>("import", "./Bench/BenchTestPage.razor.js");
+        await _module.InvokeVoidAsync("attach", root, goesOn);
     }
 
     /// <summary>The server has it: the browser's copy may go.</summary>

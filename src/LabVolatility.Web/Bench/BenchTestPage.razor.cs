@@ -24,6 +24,7 @@ public sealed partial class BenchTestPage : LabPage
     private string? _address;
     private bool _busy;
     private bool _oncemore;
+    private bool _toBegin;
 
     public override string Title => $"{Number} · {BenchAddress.Method(MethodPart)}";
 
@@ -89,13 +90,15 @@ public sealed partial class BenchTestPage : LabPage
         _preview = BenchPreview.Of(_test, _entry);
     }
 
+    // For every test anew: the form may have been taken away while the page was reading.
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        if (ShowsForm && _keys is null && RendererInfo.IsInteractive)
-        {
-            _keys = new BenchKeys(Js);
-            await _keys.AttachAsync(_root);
-        }
+        if (!_toBegin || !Ready || !ShowsForm || !RendererInfo.IsInteractive)
+            return;
+        _toBegin = false;
+        var goesOn = _keys is not null;
+        _keys ??= new BenchKeys(Js);
+        await _keys.AttachAsync(_root, goesOn);
     }
 
     protected override void Leave() => _keys?.Forget();
@@ -116,6 +119,7 @@ public sealed partial class BenchTestPage : LabPage
         _command = Guid.NewGuid();
         _reported = null;
         _oncemore = false;
+        _toBegin = true;
         _problems = [];
     }
 
@@ -125,10 +129,10 @@ public sealed partial class BenchTestPage : LabPage
             _entry = _entry with { ContainerNumber = container };
     }
 
-    private async Task TakeAsync(BenchEntry entry)
+    private async Task TakeAsync(Func<BenchEntry, BenchEntry> change)
     {
-        _entry = entry;
-        _preview = BenchPreview.Of(_test!, entry);
+        _entry = change(_entry);
+        _preview = BenchPreview.Of(_test!, _entry);
         StateHasChanged();
         await SaveAsync();
     }
@@ -148,7 +152,7 @@ public sealed partial class BenchTestPage : LabPage
         var why = _test!.Containers.First(c => c.Container.Number == container).WhyNot;
         _problems = why is null ? [] : [new Problem("/containerNumber", why)];
         if (why is null)
-            await TakeAsync(_entry with { ContainerNumber = container });
+            await TakeAsync(e => e with { ContainerNumber = container });
     }
 
     private Task MisplacedAsync(string label) => _scan?.Scanned(label) ?? Task.CompletedTask;

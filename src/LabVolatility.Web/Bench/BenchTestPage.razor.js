@@ -65,14 +65,16 @@ function typed(event) {
   timer = setTimeout(() => tell(field), pause);
 }
 
-export function attach(bench) {
-  root = bench;
-  root.addEventListener("keydown", pressed);
-  root.addEventListener("input", typed);
+export function attach(bench, goesOn) {
+  if (root !== bench) {
+    root = bench;
+    root.addEventListener("keydown", pressed);
+    root.addEventListener("input", typed);
+  }
   resend();
   root.dataset.listening = "yes";
   const active = document.activeElement;
-  if (!active || active === document.body || active.tagName === "H1") stops()[0]?.focus();
+  if (goesOn || !active || active === document.body || active.tagName === "H1") stops()[0]?.focus();
 }
 
 // What never reached the server, from before a lost connection or a closed page.

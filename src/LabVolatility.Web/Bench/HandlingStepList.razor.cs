@@ -22,8 +22,9 @@ public sealed partial class HandlingStepList : ComponentBase
     [Parameter, EditorRequired]
     public IReadOnlyList<Problem> Problems { get; set; } = [];
 
+    /// <summary>Raised with what is changed in the entry as it is then, which may be newer than the one that is drawn.</summary>
     [Parameter, EditorRequired]
-    public EventCallback<BenchEntry> Changed { get; set; }
+    public EventCallback<Func<BenchEntry, BenchEntry>> Changed { get; set; }
 
     /// <summary>The moment, for what is confirmed.</summary>
     [Parameter, EditorRequired]
@@ -38,13 +39,13 @@ public sealed partial class HandlingStepList : ComponentBase
     private Caution? Caution(string code) => Test.Method.Cautions.FirstOrDefault(c => c.Code == code);
 
     private Task LookAsync(bool hazy, int phases) =>
-        Changed.InvokeAsync(With(Haze, true) with { Hazy = hazy, Phases = phases });
+        Changed.InvokeAsync(e => With(e, Haze, true) with { Hazy = hazy, Phases = phases });
 
-    private Task ConfirmAsync(string code, bool confirmed) => Changed.InvokeAsync(With(code, confirmed));
+    private Task ConfirmAsync(string code, bool confirmed) => Changed.InvokeAsync(e => With(e, code, confirmed));
 
-    private BenchEntry With(string code, bool confirmed)
+    private BenchEntry With(BenchEntry entry, string code, bool confirmed)
     {
-        var others = Entry.Confirmed.Where(c => c.Code != code);
-        return Entry with { Confirmed = [.. confirmed ? others.Append(new ConfirmedStep(code, Now().ToUniversalTime())) : others] };
+        var others = entry.Confirmed.Where(c => c.Code != code);
+        return entry with { Confirmed = [.. confirmed ? others.Append(new ConfirmedStep(code, Now().ToUniversalTime())) : others] };
     }
 }

@@ -20,8 +20,9 @@ public sealed partial class ReadingStep : ComponentBase
     [Parameter, EditorRequired]
     public IReadOnlyList<Problem> Problems { get; set; } = [];
 
+    /// <summary>Raised with what is changed in the entry as it is then, which may be newer than the one that is drawn.</summary>
     [Parameter, EditorRequired]
-    public EventCallback<BenchEntry> Changed { get; set; }
+    public EventCallback<Func<BenchEntry, BenchEntry>> Changed { get; set; }
 
     [Parameter]
     public EventCallback<string> Misplaced { get; set; }

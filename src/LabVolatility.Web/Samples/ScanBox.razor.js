@@ -7,14 +7,17 @@ export function listen(box, page) {
 
   function key(event) {
     if (event.ctrlKey || event.altKey || event.metaKey) return;
-    const now = performance.now();
+    const now = event.timeStamp; // when the key was struck, however busy the page is
     if (event.key === "Enter" || event.key === "Tab") {
       const code = now - last < 4 * between ? burst : "";
       burst = "";
       if (!label.test(code)) return;
       event.preventDefault();
       event.stopImmediatePropagation();
-      if (field) field.value = before;
+      if (field) {
+        field.value = before;
+        field.dispatchEvent(new Event("input", { bubbles: true })); // whoever kept a copy of the label forgets it
+      }
       page.invokeMethodAsync("Scanned", code.toUpperCase());
       return;
     }
