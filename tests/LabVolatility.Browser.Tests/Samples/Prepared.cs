@@ -6,8 +6,8 @@ using Xunit;
 
 namespace LabVolatility.Browser.Tests.Samples;
 
-/// <summary>A batch of its own for one test, with a sample in two bottles, made through the machine interface.</summary>
-/// <remarks>Grade G95 of the demo laboratory, class D of EN 228: DVPE 60.0 to 90.0 kPa, simple acceptance.</remarks>
+/// <summary>A batch of its own for one test, with a sample in three bottles (the last sealed one is kept), made through the machine interface.</summary>
+/// <remarks>Class D of EN 228, DVPE 60.0 to 90.0 kPa: the same all the year, whenever the tests run.</remarks>
 internal sealed class Prepared : IDisposable
 {
     private const string Method = "EN 13016-1";
@@ -25,17 +25,27 @@ internal sealed class Prepared : IDisposable
 
     public string Sample { get; private set; } = "";
 
+    /// <summary>What the labels of the bottles say, the first bottle's first.</summary>
+    public IReadOnlyList<string> Labels { get; private set; } = [];
+
     public string BenchAddress => $"/bench/{Sample}/EN-13016-1";
 
-    public static async Task<Prepared> MakeAsync(Stage stage)
+    /// <summary>Of grade G95: one determination, simple acceptance.</summary>
+    public static Task<Prepared> MakeAsync(Stage stage) => MakeAsync(stage, "G95", null);
+
+    /// <summary>Of grade G95-E10: a duplicate is asked for, guarded acceptance at 95 %.</summary>
+    public static Task<Prepared> WithDuplicateAsync(Stage stage) => MakeAsync(stage, "G95-E10", 9.6m);
+
+    private static async Task<Prepared> MakeAsync(Stage stage, string grade, decimal? ethanolPercent)
     {
         var prepared = new Prepared(stage.Address, $"BT-{Environment.ProcessId}-{Interlocked.Increment(ref _last)}");
         var now = TimeProvider.System.GetUtcNow();
         await prepared.PostAsync("batches", new
         {
             number = prepared.Batch,
-            grade = "G95",
+            grade,
             state = "finished",
+            ethanolPercent,
             destinations = new[] { new { area = "EN228-D", pointOfCompliance = "terminal" } },
             from = now.ToString("yyyy-MM-dd", null),
             until = now.AddDays(7).ToString("yyyy-MM-dd", null),
@@ -43,23 +53,24 @@ internal sealed class Prepared : IDisposable
         var bottle = new { container = "glass-bottle", containerVolume = new { value = 1, unit = "L" }, fillPercent = 75, seal = "BT-1" };
         var sample = await prepared.PostAsync("samples", new
         {
-            grade = "G95",
+            grade,
             batch = prepared.Batch,
             level = "running",
             sampledAt = now.AddHours(-1),
             sampledBy = "Field operator",
             receivedAt = now.AddMinutes(-20),
-            containers = new[] { bottle, bottle },
+            containers = new[] { bottle, bottle, bottle },
         });
         prepared.Sample = sample.GetProperty("number").GetString()!;
+        prepared.Labels = [.. sample.GetProperty("containers").EnumerateArray().Select(c => c.GetProperty("code").GetString()!)];
         return prepared;
     }
 
-    /// <summary>Measures the first bottle; the person named counts as its measurer.</summary>
-    public Task MeasureAsync(decimal totalKpa, string measuredBy) => PostAsync($"samples/{Sample}/determinations", new
+    /// <summary>Measures a bottle; the person named counts as its measurer.</summary>
+    public Task MeasureAsync(decimal totalKpa, string measuredBy, int bottle = 1) => PostAsync($"samples/{Sample}/determinations", new
     {
         method = Method,
-        containerNumber = 1,
+        containerNumber = bottle,
         instrument = "VP-1",
         measuredAt = TimeProvider.System.GetUtcNow(),
         measuredBy,
