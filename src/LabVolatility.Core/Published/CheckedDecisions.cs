@@ -50,12 +50,19 @@ internal static class CheckedDecisions
     public static decimal Divergent(string[] arguments) =>
         Duplicates.LargestDivergence(PublishedChecks.Number(arguments[0]), int.Parse(arguments[1], CultureInfo.InvariantCulture));
 
+    // R, r, k1, k2
+    public static decimal? Difference(string[] arguments) => TwoLaboratories.LargestDifference(
+        PublishedChecks.Number(arguments[0]), PublishedChecks.Number(arguments[1]),
+        int.Parse(arguments[2], CultureInfo.InvariantCulture), int.Parse(arguments[3], CultureInfo.InvariantCulture));
+
     // kind, limit, R, P
-    public static decimal TwoLaboratories(string[] arguments)
+    public static decimal? Assigned(string[] arguments)
     {
         var limit = PublishedChecks.Number(arguments[1]);
-        var guard = Uncertainty.Guard(PublishedChecks.Number(arguments[2]), PublishedChecks.Number(arguments[3]), 2);
-        return arguments[0] == "max" ? limit + guard : limit - guard;
+        var found = AssignedTestValue.Judge(new AssignedTestInput(
+            limit, limit, PublishedChecks.Number(arguments[2]), Edge(arguments, "min"), Edge(arguments, "max"), 1,
+            PublishedChecks.Number(arguments[3]), Comparison.Absolute));
+        return found.AcceptanceMaximum ?? found.AcceptanceMinimum;
     }
 
     // minimum, maximum, value, u
