@@ -14,6 +14,7 @@ public static class CommandLine
           backup FILE                 copy the database while it is in use
           restore FILE                put a copy in the place of a database that isn't there
           user add NAME --role ROLE   open an account; prints its one-time password
+          healthy                     ask the laboratory that runs here whether it may be used
         Without a command the laboratory is served.
         """;
 
@@ -44,6 +45,7 @@ public static class CommandLine
         ["backup", var file] => Backup.RunAsync(world, file),
         ["restore", var file] => Restore.RunAsync(world, file),
         ["user", "add", var name, "--role", var role] => AddUser.RunAsync(world, name, role),
+        ["healthy"] => Healthy.RunAsync(world),
         _ => MisuseAsync(args, world),
     };
 
