@@ -5,6 +5,8 @@ namespace LabVolatility.Core.Assessment;
 /// <summary>One outcome for several limits.</summary>
 public static class OverallOutcome
 {
+    private static readonly Outcome[] WorstFirst = [Outcome.DoesNotConform, Outcome.Incomplete, Outcome.NotDecided, Outcome.Conforms];
+
     /// <summary>
     /// The first that occurs of: does not conform, incomplete, not decided, conforms; no limit where there is none.
     /// A limit that isn't required counts once it is answered; left unanswered it doesn't change the outcome.
@@ -14,7 +16,9 @@ public static class OverallOutcome
     public static Outcome Of(IEnumerable<(Outcome Outcome, bool Required)> limits)
     {
         var found = limits.Where(limit => limit.Required || limit.Outcome != Outcome.Incomplete).Select(limit => limit.Outcome).ToHashSet();
-        Outcome[] worstFirst = [Outcome.DoesNotConform, Outcome.Incomplete, Outcome.NotDecided, Outcome.Conforms];
-        return worstFirst.Where(found.Contains).DefaultIfEmpty(Outcome.NoLimit).First();
+        return WorstFirst.Where(found.Contains).DefaultIfEmpty(Outcome.NoLimit).First();
     }
+
+    /// <summary>Where an outcome stands in that order: 0 is the worst.</summary>
+    internal static int Gravity(Outcome outcome) => Array.IndexOf(WorstFirst, outcome);
 }

@@ -83,6 +83,7 @@ public static class LimitPicker
         && (candidate.Point is null || candidate.Point == query.Point)
         && (candidate.Season is null || candidate.Season == window?.Season)
         && (candidate.Class is null || candidate.Class == window?.Class)
+        && (candidate.Ethanol is null || candidate.Ethanol.Contains(query.EthanolPercent))
         && candidate.Limit.IsInForce(query.Date);
 
     private static bool IsGasoline(ProductQuery query)

@@ -77,6 +77,33 @@ public sealed class CatalogueTests
         Assert.Equal([1], outcome.Limits[0].Used);
     }
 
+    // Common practice: no valid result is passed over. D4814 class A, at most 62 kPa, names no referee.
+    [Theory]
+    [InlineData("ASTM D4953", "ASTM D5482"), InlineData("ASTM D5482", "ASTM D4953"), InlineData("ASTM D5191", "ASTM D4953")]
+    public void Assess_SeveralMethods_TheWorseGovernsAndTheOtherIsNamed(string low, string high)
+    {
+        var limit = Pick("D4814-A", null);
+        var unrefereed = limit with { Limits = [.. limit.Limits.Select(l => l with { Limit = l.Limit with { RefereeMethod = null } })] };
+
+        var outcome = Catalogue.Assess(unrefereed, [new("DVPE", 60m, "kPa", low), new("DVPE", 66m, "kPa", high)]);
+
+        Assert.Equal((Outcome.DoesNotConform, 66m), (outcome.Outcome, outcome.Limits[0].Outcome.Value));
+        Assert.Equal([1], outcome.Limits[0].Used);
+        Assert.Contains($"{low} found 60 kPa", outcome.Limits[0].Outcome.Why, StringComparison.Ordinal);
+    }
+
+    // ISO 4259-2 (from memory): two results further apart than r make no mean.
+    [Theory]
+    [InlineData("58.0", "59.5", Outcome.Conforms), InlineData("58.0", "59.6", Outcome.Incomplete)]
+    public void Assess_ResultsThatDisagree_MakeNoMean(string one, string other, Outcome expected)
+    {
+        MeasuredResult Result(string value) => new("DVPE", value.Number(), "kPa", "EN 13016-1", Repeatability: 1.5m);
+
+        var outcome = Catalogue.Assess(Pick("EN228-A", null), [Result(one), Result(other)]);
+
+        Assert.Equal(expected, outcome.Outcome);
+    }
+
     [Fact]
     public void Assess_OtherUnit_IsConvertedOnce()
     {

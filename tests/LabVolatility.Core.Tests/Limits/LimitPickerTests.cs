@@ -54,6 +54,17 @@ public sealed class LimitPickerTests
         Assert.Null(pick.NoLimit);
     }
 
+    // EN 228:2012+A1:2017: the grade with more than 5 % (V/V) ethanol, at most 3.7 % (m/m) oxygen, has E70 and VLI of its own.
+    [Theory]
+    [InlineData(null, "22.0", "1150"), InlineData("5.0", "22.0", "1150"), InlineData("5.1", "24.0", "1164"), InlineData("9.8", "24.0", "1164")]
+    public void Pick_MoreEthanol_TakesTheRowsMadeForIt(string? ethanol, string e70, string vli)
+    {
+        var limits = LimitPicker.Pick(Areas, Query("EN228-D1", "2026-07-01", ethanol?.Number())).Limits.Select(l => l.Limit).ToList();
+
+        Assert.Equal(["DVPE", "E70", "VLI"], limits.Select(l => l.Quantity));
+        Assert.Equal((e70.Number(), vli.Number()), (limits[1].Minimum, limits[2].Maximum));
+    }
+
     [Theory]
     [InlineData("2026-04-30", "winter", "90.0"), InlineData("2026-05-01", "summer", "68.0"), InlineData("2026-09-30", "summer", "68.0"), InlineData("2026-10-01", "winter", "90.0")]
     public void Pick_CalendarOfClasses_TakesTheClassInForce(string date, string season, string maximum)

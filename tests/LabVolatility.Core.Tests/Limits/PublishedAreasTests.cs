@@ -12,13 +12,13 @@ public sealed class PublishedAreasTests
         "EN228-E1", "EN228-F", "EN228-F1", "EN228-A-W", "D4814-AA", "D4814-A", "D4814-B", "D4814-C", "D4814-D", "D4814-E",
     ];
 
-    public static TheoryData<string, string, decimal?, decimal?, string> European
+    public static TheoryData<string, string, string, decimal?, decimal?, string> European
     {
         get
         {
-            var rows = new TheoryData<string, string, decimal?, decimal?, string>();
+            var rows = new TheoryData<string, string, string, decimal?, decimal?, string>();
             foreach (var row in Rows.Of("Limits.en-228-classes"))
-                rows.Add(row[0], row[1], row[2].NumberOrNone(), row[3].NumberOrNone(), row[4]);
+                rows.Add(row[0], row[1], row[2], row[3].NumberOrNone(), row[4].NumberOrNone(), row[5]);
             return rows;
         }
     }
@@ -39,9 +39,9 @@ public sealed class PublishedAreasTests
         Assert.Equal(Codes.Order(StringComparer.Ordinal), PublishedAreas.All.Select(a => a.Code).Order(StringComparer.Ordinal));
 
     [Theory, MemberData(nameof(European))]
-    public void En228_EachLimit_IsAsPublished(string code, string quantity, decimal? minimum, decimal? maximum, string status)
+    public void En228_EachLimit_IsAsPublished(string code, string quantity, string oxygen, decimal? minimum, decimal? maximum, string status)
     {
-        var limit = Limit(code, quantity);
+        var limit = Limit(code, quantity, oxygen == "3.7" ? 9.8m : null);
 
         Assert.Equal((minimum, maximum, status), (limit.Minimum, limit.Maximum, limit.Status.Text()));
         Assert.Equal(quantity == "DVPE", limit.Required);
@@ -102,6 +102,6 @@ public sealed class PublishedAreasTests
         Assert.All(PublishedAreas.All.SelectMany(a => a.Limits), l => Assert.NotEmpty(l.Limit.Source));
     }
 
-    private static Limit Limit(string code, string quantity) =>
-        PublishedAreas.All.Single(a => a.Code == code).Limits.Single(l => l.Limit.Quantity == quantity).Limit;
+    private static Limit Limit(string code, string quantity, decimal? ethanol = null) => PublishedAreas.All.Single(a => a.Code == code)
+        .Limits.Single(l => l.Limit.Quantity == quantity && l.Ethanol?.Contains(ethanol) != false).Limit;
 }
