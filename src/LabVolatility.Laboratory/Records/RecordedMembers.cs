@@ -40,8 +40,9 @@ internal sealed class RecordedMembers
 
     public static RecordedMembers Of(IEntityType entity) => Known.GetOrAdd(entity, e => new RecordedMembers(e));
 
-    public static string SubjectOf(IReadOnlyEntityType entity) =>
-        SnakeCase.Of(entity.ClrType.Name).Replace('_', ' ');
+    public static string SubjectOf(IReadOnlyEntityType entity) => SubjectOf(entity.ClrType);
+
+    public static string SubjectOf(Type recorded) => SnakeCase.Of(recorded.Name).Replace('_', ' ');
 
     /// <summary>The key as it stands in the record: a code as it is, an id in lower case with hyphens.</summary>
     public string IdOf(Func<IProperty, object?> value) =>

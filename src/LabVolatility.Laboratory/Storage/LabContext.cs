@@ -60,6 +60,9 @@ public abstract class LabContext(DbContextOptions options, TimeProvider clock)
 
     internal abstract DatabaseEngine Engine { get; }
 
+    /// <summary>What the running transaction has saved so far and nobody was told yet.</summary>
+    internal List<(Act Act, DateTimeOffset At, Change Change)> Untold { get; } = [];
+
     /// <summary>Opens the transaction of a use case that writes: writers follow one another, so that what one reads holds until it commits.</summary>
     public async Task<IDbContextTransaction> BeginWriteAsync(CancellationToken cancellationToken = default)
     {
@@ -111,6 +114,7 @@ public abstract class LabContext(DbContextOptions options, TimeProvider clock)
         var records = await pending.DescribeAsync(this, cancellationToken);
         var written = await base.SaveChangesAsync(acceptAllChangesOnSuccess: false, cancellationToken);
         await ChainWriter.AppendAsync(this, records, cancellationToken);
+        Untold.AddRange(records.Select(r => (Act!, Clock.GetUtcNow(), r)));
         await step.KeepAsync(cancellationToken);
         if (acceptAllChangesOnSuccess)
             ChangeTracker.AcceptAllChanges();

@@ -1,9 +1,12 @@
+using LabVolatility.Laboratory.People;
+using LabVolatility.Laboratory.Records;
 using LabVolatility.Laboratory.Storage.Postgres;
 using LabVolatility.Laboratory.Storage.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.Extensions.Logging;
+using Microsoft.Extensions.Logging.Abstractions;
 using Npgsql;
 
 namespace LabVolatility.Laboratory.Storage;
@@ -16,8 +19,12 @@ public static class LabStorage
     {
         services.AddSingleton(options);
         services.TryAddSingleton(TimeProvider.System);
+        services.AddSingleton(provider => new NoticeBoard(Log<NoticeBoard>(provider)));
         services.AddSingleton(provider => Opener(
-            options.Engine, options.Connection, provider.GetRequiredService<TimeProvider>(), provider.GetService<ILoggerFactory>()));
+            options.Engine, options.Connection, provider.GetRequiredService<TimeProvider>(), provider.GetService<ILoggerFactory>(),
+            provider.GetRequiredService<NoticeBoard>()));
+        services.AddSingleton(provider => new Presence(
+            provider.GetRequiredService<TimeProvider>(), options.Engine is StorageEngine.Postgres ? Teller(provider) : null));
         services.AddScoped(provider => provider.GetRequiredService<Func<LabContext>>()());
         return services;
     }
@@ -44,6 +51,20 @@ public static class LabStorage
         await CheckGuardsAsync(checking, cancellationToken);
     }
 
+    /// <summary>Hears what all nodes change and who is where, and hands it to the open pages, until cancelled.</summary>
+    public static Task ListenAsync(IServiceProvider services, CancellationToken cancellationToken)
+    {
+        var options = services.GetRequiredService<StorageOptions>();
+        var board = services.GetRequiredService<NoticeBoard>();
+        var presence = services.GetRequiredService<Presence>();
+        var listening = options.Engine is StorageEngine.Postgres
+            ? new PostgresListener(options.Connection, board, presence, services.GetRequiredService<TimeProvider>(), Log<PostgresListener>(services))
+                .RunAsync(cancellationToken)
+            : Task.CompletedTask;
+        return Task.WhenAll(
+            listening, presence.RunAsync(cancellationToken), board.RunAsync(services.GetRequiredService<Func<LabContext>>(), cancellationToken));
+    }
+
     internal static async Task CheckGuardsAsync(LabContext lab, CancellationToken cancellationToken)
     {
         var lost = await lab.Engine.LostGuardsAsync(lab, cancellationToken);
@@ -54,19 +75,35 @@ public static class LabStorage
         }
     }
 
-    /// <summary>Opens a context a call, cheaply.</summary>
-    internal static Func<LabContext> Opener(StorageEngine engine, string connection, TimeProvider clock, ILoggerFactory? logs = null)
+    /// <summary>Opens a context a call, cheaply. Without a board nobody is told what is changed.</summary>
+    internal static Func<LabContext> Opener(
+        StorageEngine engine, string connection, TimeProvider clock, ILoggerFactory? logs = null, NoticeBoard? board = null)
     {
         if (engine is StorageEngine.Postgres)
         {
-            var postgres = new DbContextOptionsBuilder<PostgresLabContext>().UseNpgsql(connection).UseLoggerFactory(logs).Options;
+            var postgres = new DbContextOptionsBuilder<PostgresLabContext>().UseNpgsql(connection)
+                .AddInterceptors(board is null ? [] : [new PostgresNotices()]).UseLoggerFactory(logs).Options;
             return () => new PostgresLabContext(postgres, clock);
         }
 
         var sqlite = new DbContextOptionsBuilder<SqliteLabContext>()
-            .UseSqlite(connection).AddInterceptors(new SqliteConnections()).UseLoggerFactory(logs).Options;
+            .UseSqlite(connection).AddInterceptors(new SqliteConnections())
+            .AddInterceptors(board is null ? [] : [new SqliteNotices(board)]).UseLoggerFactory(logs).Options;
         return () => new SqliteLabContext(sqlite, clock);
     }
+
+    private static Func<string, CancellationToken, Task> Teller(IServiceProvider services)
+    {
+        var open = services.GetRequiredService<Func<LabContext>>();
+        return async (text, cancellationToken) =>
+        {
+            await using var lab = open();
+            await PostgresNotices.NotifyAsync(lab, PostgresListener.People, text, cancellationToken);
+        };
+    }
+
+    private static ILogger<T> Log<T>(IServiceProvider services) =>
+        services.GetService<ILogger<T>>() ?? NullLogger<T>.Instance;
 
     // SQLite knows no roles: the folder belongs to the program's account alone.
     internal static void PrepareFolder(string folder)

@@ -44,11 +44,11 @@ internal sealed class PendingChanges
             var members = RecordedMembers.Of(entry.Metadata);
             var (before, after) = await members.TextsAsync(entry, cancellationToken);
             if (before != after)
-                changes.Add(new Change(members.Subject, members.IdOf(p => entry.Property(p.Name).CurrentValue), before, after));
+                changes.Add(new Change(TouchedThings.Itself(entry, members), TouchedThings.BelongsTo(entry), before, after));
         }
 
         if (changes.Count > 0 && lab.Act is null)
-            throw new InvalidOperationException($"No write without an audit record: set Act before the {changes[0].Subject} is saved.");
+            throw new InvalidOperationException($"No write without an audit record: set Act before the {changes[0].Itself.Kind} is saved.");
         return changes;
     }
 

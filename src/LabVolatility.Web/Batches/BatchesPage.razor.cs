@@ -1,5 +1,6 @@
 using System.Globalization;
 using LabVolatility.Laboratory.Batches;
+using LabVolatility.Laboratory.Records;
 using LabVolatility.Web.Layout;
 using Microsoft.AspNetCore.Components;
 using Found = LabVolatility.Laboratory.Batches.BatchesPage;
@@ -36,13 +37,18 @@ public sealed partial class BatchesPage : LabPage
     [Inject]
     private ReadBatches Read { get; set; } = null!;
 
+    private BatchStanding? Wanted =>
+        Enum.TryParse<BatchStanding>(Standing, ignoreCase: true, out var standing) && Enum.IsDefined(standing) ? standing : null;
+
     private bool IsFiltered => new[] { Find, Standing, Grade, Order }.Any(f => !string.IsNullOrEmpty(f));
+
+    protected override void TakeAddress() => (_text, _standing, _grade, _order) = (Find, Wanted?.ToString(), Grade, Order);
+
+    protected override bool Concerns(Notice notice) => notice.ChangesBatches() || notice.ChangesMeasurements();
 
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {
-        var known = Enum.TryParse<BatchStanding>(Standing, ignoreCase: true, out var standing) && Enum.IsDefined(standing);
-        (_text, _standing, _grade, _order) = (Find, known ? standing.ToString() : null, Grade, Order);
-        _page = await Read.Run(new BatchesFilter(Find, known ? standing : null, Grade, Order == "need", Cursor(After)), cancellationToken);
+        _page = await Read.Run(new BatchesFilter(Find, Wanted, Grade, Order == "need", Cursor(After)), cancellationToken);
     }
 
     private static BatchCursor? Cursor(string? text) =>

@@ -1,6 +1,7 @@
 using LabVolatility.Laboratory.Batches;
 using LabVolatility.Laboratory.People;
 using LabVolatility.Laboratory.Records;
+using LabVolatility.Laboratory.Samples;
 using LabVolatility.Web.Layout;
 using Microsoft.AspNetCore.Components;
 
@@ -23,6 +24,8 @@ public sealed partial class NewBatchPage : LabPage
 
     [Inject]
     private RegisterBatch Register { get; set; } = null!;
+
+    protected override bool Concerns(Notice notice) => notice.Changes<Tank>() || notice.Changes<Grade>() || notice.ChangesLimits();
 
     protected override async Task LoadAsync(CancellationToken cancellationToken) => _choices = await Read.Run(cancellationToken);
 

@@ -26,6 +26,8 @@ public sealed partial class BenchPage : LabPage
     [Inject]
     private TakeOnDetermination TakeOn { get; set; } = null!;
 
+    protected override bool Concerns(Notice notice) => notice.ChangesMeasurements() || notice.ChangesReadiness();
+
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {
         _day = await Read.Run(Actor.Id, cancellationToken);

@@ -1,4 +1,5 @@
 using LabVolatility.Laboratory.Bench;
+using LabVolatility.Laboratory.Methods;
 using LabVolatility.Laboratory.People;
 using LabVolatility.Laboratory.Records;
 using LabVolatility.Laboratory.Samples;
@@ -66,6 +67,11 @@ public sealed partial class BenchTestPage : LabPage
         SampleState.Refused => $"Sample {Number} was refused at receipt: it is not measured.",
         _ => "This test is done.",
     };
+
+    protected override bool Concerns(Notice notice) =>
+        _test?.Sample is { } sample
+        && (notice.IsAbout<Sample>(sample.Id) || notice.ChangesReadiness() || notice.Changes<PrecisionEntry>()
+            || (notice.Changes<TankMovement>() && notice.IsAbout<Tank>(sample.TankCode)));
 
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {

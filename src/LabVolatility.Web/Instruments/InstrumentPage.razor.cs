@@ -30,6 +30,8 @@ public sealed partial class InstrumentPage : LabPage
     [Inject]
     private KeepInstrument Keep { get; set; } = null!;
 
+    protected override bool Concerns(Notice notice) => notice.ChangesReadiness() && notice.IsAbout<Instrument>(Code);
+
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {
         _sheet = await Read.Run(Code, cancellationToken);

@@ -28,6 +28,8 @@ public sealed partial class InstrumentsPage : LabPage
     [Inject]
     private KeepInstrument Keep { get; set; } = null!;
 
+    protected override bool Concerns(Notice notice) => notice.ChangesReadiness();
+
     protected override async Task LoadAsync(CancellationToken cancellationToken) => _lines = await Read.Run(cancellationToken);
 
     private void Toggle(string method, bool on)

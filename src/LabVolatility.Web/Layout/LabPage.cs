@@ -10,9 +10,12 @@ namespace LabVolatility.Web.Layout;
 /// Inherit it, give <see cref="Title"/> and <see cref="LoadAsync"/>, and put everything into a PageShell with Page="this":
 /// that shows the title at once and its content when <see cref="Ready"/>.
 /// </remarks>
-public abstract class LabPage : ComponentBase, IDisposable
+public abstract partial class LabPage : ComponentBase, IDisposable
 {
     private readonly CancellationTokenSource _leaving = new();
+    private readonly SemaphoreSlim _reading = new(1, 1);
+
+    protected LabPage() => Leaving = _leaving.Token;
 
     /// <summary>The object itself: "Batch 26-1042". Shown as heading and in the browser's tab.</summary>
     public abstract string Title { get; }
@@ -42,7 +45,7 @@ public abstract class LabPage : ComponentBase, IDisposable
     protected NavigationManager Addresses { get; set; } = null!;
 
     /// <summary>Cancelled when the person leaves the page.</summary>
-    protected CancellationToken Leaving => _leaving.Token;
+    protected CancellationToken Leaving { get; }
 
     [Inject]
     private CurrentActor People { get; set; } = null!;
@@ -54,12 +57,18 @@ public abstract class LabPage : ComponentBase, IDisposable
     {
         _leaving.Cancel();
         _leaving.Dispose();
+        StopListening();
         Leave();
         GC.SuppressFinalize(this);
     }
 
     /// <summary>Reads what the page shows. Runs for each new address, and after an act by <see cref="ReloadAsync"/>.</summary>
     protected abstract Task LoadAsync(CancellationToken cancellationToken);
+
+    /// <summary>Takes what the address says into the page's own fields. Runs for each new address, before the page is read.</summary>
+    protected virtual void TakeAddress()
+    {
+    }
 
     /// <summary>Gives back what the page holds: timers, subscriptions.</summary>
     protected virtual void Leave()
@@ -73,16 +82,28 @@ public abstract class LabPage : ComponentBase, IDisposable
     {
         Ready = false;
         Missing = null;
+        TakeAddress();
+        Listen();
         await ReloadAsync();
     }
 
-    /// <summary>Reads the data again, without taking away what is shown meanwhile.</summary>
+    /// <summary>Reads the data again, without taking away what is shown meanwhile; one reading at a time, the last one is the newest.</summary>
     protected async Task ReloadAsync()
     {
         var watch = Stopwatch.StartNew();
         var count = StatementCount.Begin();
         try
         {
+            await _reading.WaitAsync(Leaving);
+        }
+        catch (OperationCanceledException)
+        {
+            return;
+        }
+
+        try
+        {
+            TakeNews();
             Actor = await People.GetAsync(Leaving);
             Refused = !Actor.May(Needs);
             if (!Refused)
@@ -91,6 +112,10 @@ public abstract class LabPage : ComponentBase, IDisposable
         catch (OperationCanceledException) when (_leaving.IsCancellationRequested)
         {
             return;
+        }
+        finally
+        {
+            _reading.Release();
         }
 
         Ready = true;

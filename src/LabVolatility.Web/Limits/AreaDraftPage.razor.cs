@@ -27,6 +27,10 @@ public sealed partial class AreaDraftPage : LabPage
     [Inject]
     private KeepArea Keep { get; set; } = null!;
 
+    protected override bool KeepsTyping => true;
+
+    protected override bool Concerns(Notice notice) => !string.IsNullOrEmpty(From) && notice.Changes<LaboratoryArea>();
+
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {
         var earlier = string.IsNullOrEmpty(From) ? null : await Read.Run(From, cancellationToken);

@@ -30,6 +30,8 @@ public sealed partial class AreaPage : LabPage
     [Inject]
     private KeepLimit Limits { get; set; } = null!;
 
+    protected override bool Concerns(Notice notice) => notice.ChangesLimits();
+
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {
         _sheet = await Read.Run(Code, cancellationToken);

@@ -31,6 +31,10 @@ public sealed partial class LimitDraftPage : LabPage
     [Inject]
     private KeepLimit Keep { get; set; } = null!;
 
+    protected override bool KeepsTyping => true;
+
+    protected override bool Concerns(Notice notice) => notice.ChangesLimits();
+
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {
         var sheet = await Read.Run(Code, cancellationToken);

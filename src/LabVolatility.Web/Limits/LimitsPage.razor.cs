@@ -2,6 +2,7 @@ using LabVolatility.Core.Limits;
 using LabVolatility.Core.Methods;
 using LabVolatility.Laboratory.Limits;
 using LabVolatility.Laboratory.Records;
+using LabVolatility.Laboratory.Samples;
 using LabVolatility.Web.Layout;
 using Microsoft.AspNetCore.Components;
 
@@ -57,24 +58,33 @@ public sealed partial class LimitsPage : LabPage
 
     private bool IsFiltered => new[] { Find, Whose, WithStanding, Known }.Any(f => !string.IsNullOrEmpty(f));
 
-    protected override async Task LoadAsync(CancellationToken cancellationToken)
+    protected override void TakeAddress()
     {
         (_find, _whose, _standing, _known) = (Find, Whose, WithStanding, Known);
+        _question = Asked();
+    }
+
+    protected override bool Concerns(Notice notice) => notice.ChangesLimits() || notice.Changes<Grade>();
+
+    protected override async Task LoadAsync(CancellationToken cancellationToken)
+    {
         _sheet = await Read.Run(cancellationToken);
         _lines = [.. AreaLine.Of(_sheet.Areas, Clock.Today).Where(Fits)];
-        _question = new AppliesQuestion
-        {
-            Grade = Grade,
-            State = State ?? ProductState.Finished.Text(),
-            Area = Area,
-            Point = Point ?? PointOfCompliance.Terminal.Text(),
-            Date = Date ?? LimitWords.Day(Clock.Today),
-            Ethanol = Ethanol,
-        };
         (_pick, _problems) = (null, []);
-        if (_question.Asked && _question.Read(_sheet.Grades, out _problems) is { } query)
+        var question = Asked();
+        if (question.Asked && question.Read(_sheet.Grades, out _problems) is { } query)
             _pick = LimitPicker.Pick(_sheet.Areas, query);
     }
+
+    private AppliesQuestion Asked() => new()
+    {
+        Grade = Grade,
+        State = State ?? ProductState.Finished.Text(),
+        Area = Area,
+        Point = Point ?? PointOfCompliance.Terminal.Text(),
+        Date = Date ?? LimitWords.Day(Clock.Today),
+        Ethanol = Ethanol,
+    };
 
     private bool Fits(AreaLine line) =>
         (string.IsNullOrWhiteSpace(Find) || line.Holds(Find.Trim()))

@@ -1,5 +1,6 @@
 using LabVolatility.Core.Methods;
 using LabVolatility.Laboratory.Methods;
+using LabVolatility.Laboratory.Records;
 using LabVolatility.Web.Layout;
 using Microsoft.AspNetCore.Components;
 
@@ -18,6 +19,8 @@ public sealed partial class MethodPage : LabPage
 
     [Inject]
     private ReadPrecisionEntries Read { get; set; } = null!;
+
+    protected override bool Concerns(Notice notice) => notice.Changes<PrecisionEntry>();
 
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {

@@ -1,5 +1,6 @@
 using LabVolatility.Core.Precision;
 using LabVolatility.Laboratory.Methods;
+using LabVolatility.Laboratory.Records;
 using LabVolatility.Web.Layout;
 using Microsoft.AspNetCore.Components;
 
@@ -14,6 +15,8 @@ public sealed partial class MethodsPage : LabPage
 
     [Inject]
     private ReadPrecision Read { get; set; } = null!;
+
+    protected override bool Concerns(Notice notice) => notice.Changes<PrecisionEntry>();
 
     protected override async Task LoadAsync(CancellationToken cancellationToken) => _inForce = await Read.Run(cancellationToken);
 }

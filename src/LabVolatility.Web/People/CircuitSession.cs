@@ -6,8 +6,11 @@ namespace LabVolatility.Web.People;
 /// <summary>The session of one open page: it outlives its cookie, so it is checked on its own.</summary>
 public sealed class CircuitSession(SessionCheck check, TimeProvider clock)
 {
+    private static readonly TimeSpan DrawnWithin = TimeSpan.FromSeconds(2);
+
     private ClaimsPrincipal _user = new();
     private DateTimeOffset _lastDeed;
+    private DateTimeOffset _drawnUnasked;
 
     /// <summary>Raised when the session has ended, or was renewed.</summary>
     public event Action? Changed;
@@ -20,6 +23,16 @@ public sealed class CircuitSession(SessionCheck check, TimeProvider clock)
 
     /// <summary>Why it ended; null while it holds.</summary>
     public SessionEnd? Ended { get; private set; }
+
+    /// <summary>The page draws what somebody else changed: what the browser sends back for that is no deed.</summary>
+    public void DrawsUnasked() => _drawnUnasked = clock.GetUtcNow();
+
+    /// <summary>The browser sent something: a deed, unless it only says that it has drawn.</summary>
+    public void Hear()
+    {
+        if (clock.GetUtcNow() - _drawnUnasked > DrawnWithin)
+            Touch();
+    }
 
     public void Begin(ClaimsPrincipal user)
     {

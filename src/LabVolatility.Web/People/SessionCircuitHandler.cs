@@ -34,7 +34,7 @@ public sealed class SessionCircuitHandler(
         {
             if (!await session.HoldsAsync())
                 return;
-            session.Touch();
+            session.Hear();
             await next(context);
         }
     };

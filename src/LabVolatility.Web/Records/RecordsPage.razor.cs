@@ -36,6 +36,10 @@ public sealed partial class RecordsPage
     [Inject]
     private ReadRecords Read { get; set; } = null!;
 
+    protected override bool KeepsTyping => true;
+
+    protected override bool Concerns(Notice notice) => Before is null;
+
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {
         _entry = new RecordsEntry { Text = Text, Subject = Subject, SubjectId = SubjectId, From = From, Until = Until };

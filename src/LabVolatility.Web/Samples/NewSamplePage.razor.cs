@@ -1,3 +1,4 @@
+using LabVolatility.Laboratory.Batches;
 using LabVolatility.Laboratory.People;
 using LabVolatility.Laboratory.Records;
 using LabVolatility.Laboratory.Samples;
@@ -40,6 +41,9 @@ public sealed partial class NewSamplePage : LabPage
 
     [Inject]
     private RegisterSample Register { get; set; } = null!;
+
+    protected override bool Concerns(Notice notice) =>
+        notice.Changes<Batch>() || notice.Changes<Tank>() || notice.Changes<SamplePoint>() || notice.Changes<Grade>();
 
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {

@@ -1,3 +1,4 @@
+using LabVolatility.Laboratory.Batches;
 using LabVolatility.Laboratory.Bench;
 using LabVolatility.Laboratory.People;
 using LabVolatility.Laboratory.Records;
@@ -40,6 +41,12 @@ public sealed partial class SamplePage : LabPage
 
     [Inject]
     private CancelTest Cancel { get; set; } = null!;
+
+    protected override bool Concerns(Notice notice) =>
+        _sheet?.Sample is { } sample
+        && (notice.IsAbout<Sample>(sample.Id)
+            || (notice.Changes<TankMovement>() && notice.IsAbout<Tank>(sample.TankCode))
+            || (notice.Changes<Decision>() && notice.IsAbout<Batch>(sample.BatchId)));
 
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {

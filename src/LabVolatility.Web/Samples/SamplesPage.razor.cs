@@ -1,4 +1,5 @@
 using System.Globalization;
+using LabVolatility.Laboratory.Records;
 using LabVolatility.Laboratory.Samples;
 using LabVolatility.Web.Layout;
 using Microsoft.AspNetCore.Components;
@@ -37,9 +38,12 @@ public sealed partial class SamplesPage : LabPage
 
     private bool IsFiltered => new[] { Find, State, Grade, Order }.Any(f => !string.IsNullOrEmpty(f));
 
+    protected override void TakeAddress() => (_text, _state, _grade, _order) = (Find, State, Grade, Order);
+
+    protected override bool Concerns(Notice notice) => notice.ChangesMeasurements();
+
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {
-        (_text, _state, _grade, _order) = (Find, State, Grade, Order);
         _page = await Read.Run(
             new SamplesFilter(
                 Find, Enum.TryParse<SampleState>(State, ignoreCase: true, out var state) ? state : null, Grade, Order == "deadline", Cursor(After)),

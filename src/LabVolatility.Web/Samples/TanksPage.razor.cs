@@ -36,6 +36,8 @@ public sealed partial class TanksPage : LabPage
         ? []
         : [.. (_tanks.FirstOrDefault(t => t.Tank.Code == _tank)?.Standing ?? []).Where(s => !Clock.TryRead(_at, out var at, out _) || s.SampledAt < at)];
 
+    protected override bool Concerns(Notice notice) => notice.Changes<Tank>() || notice.Changes<TankMovement>() || notice.Changes<Sample>();
+
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {
         _tanks = await Read.Run(cancellationToken);

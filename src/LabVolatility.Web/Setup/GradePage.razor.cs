@@ -26,6 +26,10 @@ public sealed partial class GradePage : LabPage
     [Inject]
     private KeepGrade Keep { get; set; } = null!;
 
+    protected override bool KeepsTyping => true;
+
+    protected override bool Concerns(Notice notice) => Code is not null && notice.Changes<Grade>() && notice.IsAbout<Grade>(Code);
+
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {
         _entry = new GradeEntry { Tests = { new GradeTestEntry() } };

@@ -1,4 +1,5 @@
 using LabVolatility.Core.Methods;
+using LabVolatility.Laboratory.Records;
 using LabVolatility.Laboratory.Samples;
 using LabVolatility.Web.Layout;
 using Microsoft.AspNetCore.Components;
@@ -14,6 +15,8 @@ public sealed partial class GradesPage : LabPage
 
     [Inject]
     private ReadGrades Read { get; set; } = null!;
+
+    protected override bool Concerns(Notice notice) => notice.Changes<Grade>();
 
     protected override async Task LoadAsync(CancellationToken cancellationToken) => _grades = await Read.Run(cancellationToken);
 

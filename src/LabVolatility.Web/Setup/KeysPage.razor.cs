@@ -34,6 +34,8 @@ public sealed partial class KeysPage
 
     internal static string Scopes(KeyScopes scopes) => scopes.ToString().ToLowerInvariant();
 
+    protected override bool Concerns(Notice notice) => notice.Changes<InterfaceKey>() || notice.Changes<Person>();
+
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {
         _keys = await Read.Run(cancellationToken);

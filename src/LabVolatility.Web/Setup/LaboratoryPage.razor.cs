@@ -26,6 +26,10 @@ public sealed partial class LaboratoryPage
     [Inject]
     private LaboratoryFacts Facts { get; set; } = null!;
 
+    protected override bool KeepsTyping => true;
+
+    protected override bool Concerns(Notice notice) => notice.Changes<LaboratorySettings>();
+
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {
         if (await Read.Run(cancellationToken) is { } settings)

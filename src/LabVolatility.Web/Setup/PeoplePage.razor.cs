@@ -28,6 +28,8 @@ public sealed partial class PeoplePage
 
     private RenderFragment Counts => builder => builder.AddContent(0, $"{_people.Count(p => p.Active)} in use, {_people.Count(p => !p.Active)} closed");
 
+    protected override bool Concerns(Notice notice) => notice.Changes<Person>();
+
     protected override async Task LoadAsync(CancellationToken cancellationToken) => _people = await Read.Run(cancellationToken);
 
     private string State(PersonLine person) => person switch

@@ -39,6 +39,10 @@ public sealed partial class PersonPage
     [Inject]
     private SessionCheck Sessions { get; set; } = null!;
 
+    protected override bool KeepsTyping => true;
+
+    protected override bool Concerns(Notice notice) => notice.Changes<Person>() && notice.IsAbout<Person>(Id);
+
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {
         _person = (await Read.Run(cancellationToken)).SingleOrDefault(p => p.Id == Id);

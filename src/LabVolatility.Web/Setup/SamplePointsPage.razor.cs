@@ -25,6 +25,8 @@ public sealed partial class SamplePointsPage : LabPage
     [Inject]
     private KeepSamplePoint Keep { get; set; } = null!;
 
+    protected override bool Concerns(Notice notice) => notice.Changes<SamplePoint>() || notice.Changes<Tank>();
+
     protected override async Task LoadAsync(CancellationToken cancellationToken) => _places = await Read.Run(cancellationToken);
 
     private void Edit(SamplePoint point)

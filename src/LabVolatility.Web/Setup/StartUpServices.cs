@@ -1,4 +1,5 @@
 using LabVolatility.Laboratory.Demo;
+using LabVolatility.Web.Records;
 
 namespace LabVolatility.Web.Setup;
 
@@ -16,6 +17,7 @@ public static class StartUpServices
         }
 
         services.AddHostedService<StartUp>();
+        services.AddHostedService<LiveChanges>();
         services.DeferKeyRing();
     }
 

@@ -29,6 +29,8 @@ public sealed partial class TanksPage : LabPage
     [Inject]
     private KeepTank Keep { get; set; } = null!;
 
+    protected override bool Concerns(Notice notice) => notice.Changes<Tank>() || notice.Changes<Grade>();
+
     protected override async Task LoadAsync(CancellationToken cancellationToken) => _places = await Read.Run(cancellationToken);
 
     private void Edit(Tank tank)

@@ -1,3 +1,4 @@
+using LabVolatility.Laboratory.Records;
 using LabVolatility.Laboratory.Today;
 using LabVolatility.Web.Batches;
 using LabVolatility.Web.Layout;
@@ -29,6 +30,9 @@ public sealed partial class TodayPage : LabPage
                 : $"{BatchWords.Of(Clock.Today)}: the next bottle is due {SampleWords.Until(test.DueAt!.Value, Clock.Now)}";
         }
     }
+
+    protected override bool Concerns(Notice notice) =>
+        notice.ChangesMeasurements() || notice.ChangesBatches() || notice.ChangesReadiness() || notice.ChangesRules();
 
     protected override async Task LoadAsync(CancellationToken cancellationToken) => _sheet = await Read.Run(Actor, cancellationToken);
 }
