@@ -15,6 +15,14 @@ public sealed class Stage : IAsyncLifetime
     private IPlaywright? _playwright;
     private IBrowser? _browser;
 
+    internal static string[] ChromiumArguments { get; } =
+    [
+        "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+        "--disable-component-update", "--disable-sync",
+        // Any other host is unknown to the browser, so that no test depends on a network.
+        "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1",
+    ];
+
     /// <summary>Where the application answers, with a slash at the end.</summary>
     public Uri Address => Application.Address;
 
@@ -27,37 +35,33 @@ public sealed class Stage : IAsyncLifetime
         _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {
             ExecutablePath = TestSettings.Chromium,
-            Args =
-            [
-                "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
-                "--disable-component-update", "--disable-sync",
-                // Any other host is unknown to the browser, so that no test depends on a network.
-                "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1",
-            ],
+            Args = ChromiumArguments,
         });
-        _application = await PublishedApplication.StartAsync(cancellation);
+        _application = await PublishedApplication.StartDemoAsync(cancellation);
     }
 
     /// <summary>
     /// Runs <paramref name="work"/> in a browser of its own (cookies, storage) before anybody signed in, then fails if a page
     /// wrote an error to its console, threw, or asked another host for something.
     /// </summary>
-    public Task VisitAsync(Screen screen, Func<Visit, Task> work) => RunAsync(screen, null, work);
+    public Task VisitAsync(Screen screen, Func<Visit, Task> work) => VisitAsync(Application, screen, null, work);
 
     /// <summary>The same, signed in as one of the demo laboratory's people.</summary>
     public async Task VisitAsync(Screen screen, DemoPerson person, Func<Visit, Task> work)
     {
         ArgumentNullException.ThrowIfNull(person);
-        await RunAsync(screen, await SignedInAsync(person), work);
+        await VisitAsync(Application, screen, await SignedInAsync(person), work);
     }
 
-    private async Task RunAsync(Screen screen, string? storageState, Func<Visit, Task> work)
+    /// <summary>The same in another laboratory, with the cookies of somebody who signed in there.</summary>
+    internal async Task VisitAsync(PublishedApplication application, Screen screen, string? storageState, Func<Visit, Task> work)
     {
         ArgumentNullException.ThrowIfNull(screen);
         ArgumentNullException.ThrowIfNull(work);
         await using var context = await _browser!.NewContextAsync(new BrowserNewContextOptions
         {
-            BaseURL = Address.AbsoluteUri,
+            BaseURL = application.Address.AbsoluteUri,
+            IgnoreHTTPSErrors = true,
             ViewportSize = new ViewportSize { Width = screen.Width, Height = screen.Height },
             HasTouch = screen.Touch,
             ReducedMotion = ReducedMotion.Reduce,
@@ -65,7 +69,7 @@ public sealed class Stage : IAsyncLifetime
             Locale = "en-GB",
             StorageState = storageState,
         });
-        var complaints = new Complaints(context, Address);
+        var complaints = new Complaints(context, application.Address);
         var page = await context.NewPageAsync();
         var visit = new Visit(page, screen, complaints);
         try
@@ -75,7 +79,7 @@ public sealed class Stage : IAsyncLifetime
         catch
         {
             await visit.PictureOfFailureAsync();
-            TestContext.Current.TestOutputHelper?.WriteLine($"At {page.Url}\n{complaints}\nThe application's last lines:\n{Application.Log}");
+            TestContext.Current.TestOutputHelper?.WriteLine($"At {page.Url}\n{complaints}\nThe application's last lines:\n{application.Log}");
             throw;
         }
 
@@ -90,7 +94,7 @@ public sealed class Stage : IAsyncLifetime
         {
             if (!_signedIn.TryGetValue(person.FullName, out var state))
             {
-                await RunAsync(Screen.Desk, null, async visit =>
+                await VisitAsync(Screen.Desk, async visit =>
                 {
                     await visit.SignInAsync(person);
                     state = await visit.Page.Context.StorageStateAsync();

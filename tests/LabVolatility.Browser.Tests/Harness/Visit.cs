@@ -60,6 +60,9 @@ public sealed class Visit
         return faults;
     }
 
+    /// <summary>The same in the theme that the page stands in: without the laboratory it can't be changed.</summary>
+    public Task<IReadOnlyList<string>> FaultsAsItStandsAsync() => AccessibilityScan.RunAsync(Page, AccessibilityScan.Everything, $"{Page.Url}, {_screen}");
+
     /// <summary>Fails where this page has faults.</summary>
     public async Task UsableAsync()
     {
