@@ -71,7 +71,7 @@ public sealed class RegisterBatch(Func<LabContext> open, TimeProvider clock)
         if (batch is null)
             return Answer<string>.NotFound($"There is no batch {number}.");
         if (batch.Version != version)
-            return Answer<string>.Conflict($"Batch {number} was changed by somebody else meanwhile. Look at it again.");
+            return Answer<string>.Conflict(await ChangedMeanwhile.TextAsync<Batch>(context, $"Batch {number}", batch.Id, cancel));
         // Who measures may enter the ethanol content they found; where the batch goes is not theirs to say.
         var onlyEthanol = !actor.May(Right.ManageBatches);
         var wanted = onlyEthanol ? Keep(batch) with { EthanolPercent = request.EthanolPercent, EthanolMethod = request.EthanolMethod } : request;

@@ -76,7 +76,7 @@ public sealed class KeepInstrument(Func<LabContext> open)
         if (version is not null && existing is null)
             return Answer<string>.NotFound($"There is no instrument \"{code}\".");
         if (version is not null && existing!.Version != version)
-            return Answer<string>.Conflict($"{code} was changed by somebody else meanwhile. Look at it again.");
+            return Answer<string>.Conflict(await ChangedMeanwhile.TextAsync<Instrument>(context, code, code, cancel));
         if (existing is not null && wrongState is not null && wrongState(existing, await TodayAsync(context, cancel)) is { } wrong)
             return Answer<string>.Conflict(wrong);
         if (change(existing) is not { } changed)

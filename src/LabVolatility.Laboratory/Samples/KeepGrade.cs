@@ -39,7 +39,7 @@ public sealed class KeepGrade(Func<LabContext> open, TimeProvider clock)
         if (grade is null)
             return Answer<string>.NotFound($"There is no grade \"{wanted.Code}\".");
         if (grade.Version != version)
-            return Answer<string>.Conflict($"{grade.Code} was changed by somebody else meanwhile. Look at it again.");
+            return Answer<string>.Conflict(await ChangedMeanwhile.TextAsync<Grade>(context, grade.Code, grade.Code, cancel));
         if (grade.Kind != wanted.Kind && await context.Samples.AnyAsync(s => s.GradeCode == grade.Code, cancel))
             return Answer<string>.Invalid(new Problem("/kind", "Samples of this grade exist: what it is stays. Add a grade of its own for another product."));
         Apply(grade, wanted);

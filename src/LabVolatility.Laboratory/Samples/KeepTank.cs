@@ -29,7 +29,7 @@ public sealed class KeepTank(Func<LabContext> open)
         if (version is not null && tank is null)
             return Answer<string>.NotFound($"There is no tank \"{wanted.Code}\".");
         if (version is not null && tank!.Version != version)
-            return Answer<string>.Conflict($"{wanted.Code} was changed by somebody else meanwhile. Look at it again.");
+            return Answer<string>.Conflict(await ChangedMeanwhile.TextAsync<Tank>(context, wanted.Code, wanted.Code, cancel));
 
         tank ??= context.Tanks.Add(new Tank { Code = wanted.Code, Name = wanted.Name }).Entity;
         tank.Name = wanted.Name.Trim();

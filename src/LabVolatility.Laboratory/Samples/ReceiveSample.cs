@@ -30,7 +30,7 @@ public sealed class ReceiveSample(Func<LabContext> open, TimeProvider clock)
         if (sample.State != SampleState.Announced)
             return Answer<string>.Conflict($"Sample {sample.Number} is {sample.State.ToString().ToLowerInvariant()} already; only an announced one can be received.");
         if (sample.Version != request.Version)
-            return Answer<string>.Conflict($"Sample {sample.Number} was changed by somebody else meanwhile. Look at it again.");
+            return Answer<string>.Conflict(await ChangedMeanwhile.TextAsync<Sample>(context, $"Sample {sample.Number}", sample.Id, cancel));
 
         var problems = new List<Problem>();
         if (request.Containers.Count != sample.Containers.Count)

@@ -19,7 +19,7 @@ public sealed class ChangeSettings(Func<LabContext> open)
         await using var lab = open();
         var settings = await lab.Settings.SingleAsync(cancellationToken);
         if (settings.Version != change.Version)
-            return Changed(settings);
+            return await ChangedAsync(lab, settings, cancellationToken);
         lab.Act = actor.Does("change settings");
         settings.Name = change.Name.Trim();
         settings.Place = Blank(change.Place);
@@ -34,14 +34,16 @@ public sealed class ChangeSettings(Func<LabContext> open)
         }
         catch (DbUpdateConcurrencyException)
         {
-            return Changed(settings);
+            return await ChangedAsync(lab, settings, cancellationToken);
         }
 
         return Answer<LaboratorySettings>.Done(settings);
     }
 
-    private static Answer<LaboratorySettings> Changed(LaboratorySettings now) =>
-        Answer<LaboratorySettings>.Conflict("Somebody changed the settings meanwhile: open the page again, your entries stay on this one until then.", now);
+    private static async Task<Answer<LaboratorySettings>> ChangedAsync(LabContext lab, LaboratorySettings seen, CancellationToken cancellationToken) =>
+        Answer<LaboratorySettings>.Conflict(
+            await ChangedMeanwhile.TextAsync<LaboratorySettings>(lab, "What stands here", seen.Id, cancellationToken),
+            await lab.Settings.AsNoTracking().SingleAsync(cancellationToken));
 
     private static string? Blank(string? text) => string.IsNullOrWhiteSpace(text) ? null : text.Trim();
 }

@@ -9,7 +9,9 @@ namespace LabVolatility.Web.Batches;
 public sealed partial class EthanolForm : ComponentBase
 {
     private BatchEntry _entry = new();
+    private (string?, string?) _filled;
     private Guid _version;
+    private string? _meanwhile;
 
     [Parameter, EditorRequired]
     public Batch Batch { get; set; } = null!;
@@ -26,11 +28,20 @@ public sealed partial class EthanolForm : ComponentBase
     [Inject]
     private LabClock Clock { get; set; } = null!;
 
+    private static string Words(BatchEntry entry) =>
+        string.IsNullOrWhiteSpace(entry.Ethanol) ? "empty" : $"{entry.Ethanol} % by {(string.IsNullOrWhiteSpace(entry.EthanolMethod) ? "no method" : entry.EthanolMethod)}";
+
     protected override void OnParametersSet()
     {
-        // What was typed stays until the batch itself is another one.
         if (_version == Batch.Version)
             return;
-        (_version, _entry) = (Batch.Version, BatchEntry.Of(Batch, Clock));
+        var now = BatchEntry.Of(Batch, Clock);
+        var typed = (_entry.Ethanol, _entry.EthanolMethod);
+        // What was typed stays, and the person is told what stands there now; what is the same is no news.
+        var keeps = _version != Guid.Empty && typed != _filled && typed != (now.Ethanol, now.EthanolMethod);
+        _meanwhile = keeps ? $"The batch was changed meanwhile. Its ethanol content is {Words(now)} now; you typed {Words(_entry)}." : null;
+        _version = Batch.Version;
+        if (!keeps)
+            (_entry, _filled) = (now, (now.Ethanol, now.EthanolMethod));
     }
 }

@@ -25,6 +25,7 @@ public sealed partial class BenchTestPage : LabPage
     private string? _address;
     private bool _busy;
     private bool _oncemore;
+    private bool _doneMeanwhile;
     private bool _toBegin;
 
     public override string Title => $"{Number} · {BenchAddress.Method(MethodPart)}";
@@ -77,6 +78,7 @@ public sealed partial class BenchTestPage : LabPage
     {
         if (_address != $"{Number}/{MethodPart}")
             _reported = null;
+        var typing = ShowsForm && _draft != DraftState.None;
         _test = await Read.Run(Actor.Id, Number, BenchAddress.Method(MethodPart), _reported is not null, cancellationToken);
         if (_test is null)
         {
@@ -91,6 +93,11 @@ public sealed partial class BenchTestPage : LabPage
             Begin(_test.Draft ?? new BenchEntry(), _test.DraftAt);
             if (Scanned is { } container && _entry.ContainerNumber is null)
                 Pick(container);
+        }
+        else if (typing && !ShowsForm)
+        {
+            // A colleague's result completed the test meanwhile: what is being typed is not taken away.
+            _oncemore = _doneMeanwhile = true;
         }
 
         _preview = BenchPreview.Of(_test, _entry);
@@ -124,7 +131,7 @@ public sealed partial class BenchTestPage : LabPage
         _draft = savedAt is null ? DraftState.None : DraftState.Saved;
         _command = Guid.NewGuid();
         _reported = null;
-        _oncemore = false;
+        _oncemore = _doneMeanwhile = false;
         _toBegin = true;
         _problems = [];
     }

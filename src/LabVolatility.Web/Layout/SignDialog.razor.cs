@@ -20,6 +20,7 @@ public sealed partial class SignDialog : ComponentBase
     private string? _reason;
     private string? _password;
     private string? _problem;
+    private string? _outdated;
     private bool _busy;
     private bool _toShow;
 
@@ -39,10 +40,17 @@ public sealed partial class SignDialog : ComponentBase
         _answer = new TaskCompletionSource<bool>(TaskCreationOptions.RunContinuationsAsynchronously);
         _signer = await People.GetAsync();
         (_request, _act) = (request, act);
-        _reason = _password = _problem = null;
+        _reason = _password = _problem = _outdated = null;
         _toShow = true;
         StateHasChanged();
         return await _answer.Task;
+    }
+
+    /// <summary>Says that what the open dialog is about is no longer as it was shown: it can't be signed from here any more.</summary>
+    public void Outdate(string why)
+    {
+        _outdated = why;
+        StateHasChanged();
     }
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
@@ -76,6 +84,8 @@ public sealed partial class SignDialog : ComponentBase
 
     private async Task<string?> ProblemAsync(SignRequest request, Func<Signature, Task<string?>> act)
     {
+        if (_outdated is not null)
+            return "Nothing was signed.";
         var reason = string.IsNullOrWhiteSpace(_reason) ? null : _reason.Trim();
         if (request.ReasonLabel is not null && request.ReasonIsDue && reason is null)
             return "Give the reason first, then the password again: it becomes part of the record.";

@@ -11,6 +11,9 @@ public sealed partial class AmendForm : ComponentBase
     private Guid _command = Guid.NewGuid();
     private IReadOnlyList<Problem> _wrong = [];
     private int _revision;
+    private bool _sent;
+    private bool _outrun;
+    private (string?, string?, string?, string?, string?, string, string?) _filled;
     private string? _pressure;
     private string? _temperature;
     private string? _ratio;
@@ -34,11 +37,20 @@ public sealed partial class AmendForm : ComponentBase
     [Parameter, EditorRequired]
     public EventCallback<AmendDetermination.Request> Amended { get; set; }
 
-    // Filled from the current revision, anew only once that has changed: a refusal throws nothing away.
+    // Filled from the current revision, anew only after the person's own amendment: neither a refusal nor somebody else's
+    // amendment throws away what was typed.
     protected override void OnParametersSet()
     {
+        var isOwn = _sent && Problems.Count == 0;
         if (_revision == One.Current.Revision)
             return;
+        if (_revision > 0 && !isOwn && IsTouched)
+        {
+            _outrun = true;
+            return;
+        }
+
+        (_sent, _outrun) = (false, false);
         _revision = One.Current.Revision;
         _command = Guid.NewGuid();
         var (readings, handling) = (One.Current.Readings, One.Current.Handling);
@@ -47,7 +59,18 @@ public sealed partial class AmendForm : ComponentBase
         _look = handling.Phases > 1 ? "two" : handling.Hazy ? "hazy" : "clear";
         _air = handling.AirSaturated switch { true => "yes", false => "no", _ => "" };
         (_aside, _cause, _reason) = (false, null, null);
+        _filled = Fields;
     }
+
+    /// <summary>The revision that what is typed started from.</summary>
+    private DeterminationRevision Seen => One.Revisions.First(r => r.Revision == _revision);
+
+    private bool IsTouched => !string.IsNullOrWhiteSpace(_reason) || _aside || _filled != Fields;
+
+    private (string?, string?, string?, string?, string?, string, string?) Fields => (_pressure, _temperature, _ratio, _chilled, _fill, _look, _air);
+
+    // The person has seen both: what is typed now amends what the other one left.
+    private void GoOn() => (_outrun, _revision, _command) = (false, One.Current.Revision, Guid.NewGuid());
 
     // With its unit: "9.1" sent by a program as psi must not become kPa when it is looked at again.
     private static string? Typed(TypedReading? reading) => reading is null
@@ -68,14 +91,15 @@ public sealed partial class AmendForm : ComponentBase
             AirSaturated = _air switch { "yes" => true, "no" => false, _ => null },
             Hazy = _look == "hazy",
             Phases = _look == "two" ? 2 : 1,
-            Confirmed = One.Current.Handling.Confirmed,
+            Confirmed = Seen.Handling.Confirmed,
         };
         var (readings, handling, problems) = BenchReading.Read(entry);
         _wrong = problems;
+        _sent = problems.Count == 0;
         return problems.Count > 0
             ? Task.CompletedTask
             : Amended.InvokeAsync(new AmendDetermination.Request(
-                _command, One.Id, One.Current.Revision,
-                readings with { BarometricPressure = One.Current.Readings.BarometricPressure }, handling, _aside, _cause, _reason));
+                _command, One.Id, _revision,
+                readings with { BarometricPressure = Seen.Readings.BarometricPressure }, handling, _aside, _cause, _reason));
     }
 }

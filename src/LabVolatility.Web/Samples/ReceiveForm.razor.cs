@@ -22,6 +22,14 @@ public sealed partial class ReceiveForm : ComponentBase
     [Parameter]
     public bool Busy { get; set; }
 
+    /// <summary>Somebody else received it while this was being filled in: it is kept to compare.</summary>
+    [Parameter]
+    public bool TooLate { get; set; }
+
+    /// <summary>Raised when it needs no comparing any more.</summary>
+    [Parameter]
+    public EventCallback PutAway { get; set; }
+
     [Parameter, EditorRequired]
     public EventCallback<ReceiveSample.Request> Received { get; set; }
 

@@ -16,6 +16,7 @@ public sealed partial class SamplePage : LabPage
     private IReadOnlyList<Problem> _amendProblems = [];
     private Guid? _amending;
     private string? _said;
+    private bool _receivedByOther;
     private bool _busy;
 
     public override string Title => $"Sample {Number}";
@@ -50,9 +51,14 @@ public sealed partial class SamplePage : LabPage
 
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {
+        var before = _sheet?.Sample;
         _sheet = await Read.Run(Number, cancellationToken);
         if (_sheet is null)
             Missing = $"There is no sample {Number}.";
+        if (_sheet?.Sample.Id != before?.Id)
+            _receivedByOther = false;
+        else if (before?.State == SampleState.Announced && _sheet!.Sample.State != SampleState.Announced && _sheet.Sample.ReceivedBy != Actor.Id)
+            _receivedByOther = true;
     }
 
     private bool MayAmend(DeterminationState one) =>

@@ -41,6 +41,13 @@ public sealed partial class GradePage : LabPage
             Missing = $"There is no grade {Code}.";
     }
 
+    // What the other person saved has been told: saving once more is deliberate.
+    private async Task SeeAnewAsync()
+    {
+        _entry.Version = (await Read.Run(Leaving)).First(g => g.Code == Code).Version;
+        _problems = [.. _problems, new Problem("", "Save again to put what you typed in its place.")];
+    }
+
     private async Task SaveAsync()
     {
         if (_busy)
@@ -53,6 +60,8 @@ public sealed partial class GradePage : LabPage
             var actor = await ActorNowAsync();
             var answer = Code is null ? await Keep.Add(actor, grade, Leaving) : await Keep.Change(actor, _entry.Version, grade, Leaving);
             _problems = answer.Problems;
+            if (answer.Kind == AnswerKind.Conflict && Code is not null)
+                await SeeAnewAsync();
             if (answer.Ok)
                 Addresses.NavigateTo("/setup/grades");
         }

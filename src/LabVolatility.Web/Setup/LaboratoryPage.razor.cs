@@ -58,6 +58,13 @@ public sealed partial class LaboratoryPage
             return;
         var answer = await Change.Run(await ActorNowAsync(), change, Leaving);
         _problems = answer.Problems;
+        if (answer is { Kind: AnswerKind.Conflict, Value: { } now })
+        {
+            // What the other person saved has been told: saving once more is deliberate.
+            _form.Version = now.Version;
+            _problems = [.. _problems, new Problem("", "Save again to put what you typed in its place.")];
+        }
+
         if (!answer.Ok)
             return;
         await Facts.RefreshAsync(Leaving);

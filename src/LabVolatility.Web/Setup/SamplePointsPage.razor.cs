@@ -13,7 +13,7 @@ public sealed partial class SamplePointsPage : LabPage
     private string? _code;
     private string? _name;
     private string? _tank;
-    private bool _changing;
+    private SamplePoint? _seen;
     private string? _done;
     private bool _busy;
 
@@ -31,14 +31,22 @@ public sealed partial class SamplePointsPage : LabPage
 
     private void Edit(SamplePoint point)
     {
-        (_code, _name, _tank, _changing) = (point.Code, point.Name, point.TankCode, true);
+        (_code, _name, _tank, _seen) = (point.Code, point.Name, point.TankCode, point);
         (_problems, _done) = ([], null);
     }
 
     private void Clear()
     {
-        (_code, _name, _tank, _changing) = (null, null, null, false);
+        (_code, _name, _tank, _seen) = (null, null, null, null);
         _problems = [];
+    }
+
+    // What the other person saved has been told: saving once more is deliberate.
+    private async Task SeeAnewAsync(string code)
+    {
+        await ReloadAsync();
+        _seen = _places.Points.First(p => p.Code == code);
+        _problems = [.. _problems, new Problem("", "Save again to put what you typed in its place.")];
     }
 
     private async Task SaveAsync()
@@ -51,8 +59,10 @@ public sealed partial class SamplePointsPage : LabPage
         {
             var point = new SamplePoint { Code = (_code ?? "").Trim(), Name = _name ?? "", TankCode = string.IsNullOrEmpty(_tank) ? null : _tank };
             var actor = await ActorNowAsync();
-            var answer = _changing ? await Keep.Change(actor, point, Leaving) : await Keep.Add(actor, point, Leaving);
+            var answer = _seen is { } seen ? await Keep.Change(actor, seen, point, Leaving) : await Keep.Add(actor, point, Leaving);
             _problems = answer.Problems;
+            if (answer.Kind == AnswerKind.Conflict && _seen is not null)
+                await SeeAnewAsync(point.Code);
             if (!answer.Ok)
                 return;
             _done = $"{point.Code} is saved.";

@@ -59,6 +59,8 @@ public sealed partial class TanksPage : LabPage
             var actor = await ActorNowAsync();
             var answer = _version is { } version ? await Keep.Change(actor, version, tank, Leaving) : await Keep.Add(actor, tank, Leaving);
             _problems = answer.Problems;
+            if (answer.Kind == AnswerKind.Conflict && _version is not null)
+                await SeeAnewAsync(tank.Code);
             if (!answer.Ok)
                 return;
             _done = $"{tank.Code} is saved.";
@@ -69,6 +71,14 @@ public sealed partial class TanksPage : LabPage
         {
             _busy = false;
         }
+    }
+
+    // What the other person saved has been told: saving once more is deliberate.
+    private async Task SeeAnewAsync(string code)
+    {
+        await ReloadAsync();
+        _version = _places.Tanks.First(t => t.Code == code).Version;
+        _problems = [.. _problems, new Problem("", "Save again to put what you typed in its place.")];
     }
 
     private Tank? Wanted()

@@ -95,12 +95,16 @@ public sealed class KeepGradeTests
         var tank = await tanks.Add(manager, new Tank { Code = "T-1", Name = "Tank 1", CapacityCubicMetres = 500m }, Cancel);
         var noGrade = await tanks.Add(manager, new Tank { Code = "T-2", Name = "Tank 2", GradeCode = "none", CapacityCubicMetres = 0m }, Cancel);
         var stale = await tanks.Change(manager, Guid.NewGuid(), new Tank { Code = "T-1", Name = "Tank one" }, Cancel);
-        var point = await points.Add(manager, new SamplePoint { Code = "P-1", Name = "Line", TankCode = "T-1" }, Cancel);
-        var renamed = await points.Change(manager, new SamplePoint { Code = "P-1", Name = "Transfer line" }, Cancel);
-        var nowhere = await points.Change(manager, new SamplePoint { Code = "P-2", Name = "Line", TankCode = "T-9" }, Cancel);
+        var line = new SamplePoint { Code = "P-1", Name = "Line", TankCode = "T-1" };
+        var point = await points.Add(manager, line, Cancel);
+        var renamed = await points.Change(manager, line, new SamplePoint { Code = "P-1", Name = "Transfer line" }, Cancel);
+        var second = await points.Change(manager, line, new SamplePoint { Code = "P-1", Name = "Loading line" }, Cancel);
+        var nowhere = await points.Change(manager, line, new SamplePoint { Code = "P-2", Name = "Line", TankCode = "T-9" }, Cancel);
 
         await using var lab = laboratory.Open();
         Assert.Equal((AnswerKind.Done, AnswerKind.Conflict, AnswerKind.Done, AnswerKind.Done), (tank.Kind, stale.Kind, point.Kind, renamed.Kind));
+        Assert.Equal(AnswerKind.Conflict, second.Kind);
+        Assert.StartsWith("P-1 was changed by Kari Moe meanwhile: name is Transfer line, was Line; tank code is empty, was T-1.", second.Text, StringComparison.Ordinal);
         Assert.Equal(["/capacity", "/grade"], noGrade.Problems.Select(p => p.Field));
         Assert.Equal("/tank", Assert.Single(nowhere.Problems).Field);
         Assert.Equal(("Transfer line", null), await lab.SamplePoints.Select(p => new ValueTuple<string, string?>(p.Name, p.TankCode)).SingleAsync(Cancel));
