@@ -24,10 +24,17 @@ public static class LimitAnswer
     }
 
     /// <summary>The correlation of a result: as named, else EPA's for RVP, else the method's own.</summary>
-    internal static string CorrelationOf(MeasuredResult result) => result.Correlation switch
+    internal static string CorrelationOf(MeasuredResult result) => CorrelationOf(result.Quantity, result.Method, result.Correlation);
+
+    /// <summary>The correlation by which a method gave a quantity: as named, else EPA's for RVP, else the method's own.</summary>
+    /// <param name="quantity">"DVPE", "RVP".</param>
+    /// <param name="method">The method's designation.</param>
+    /// <param name="correlation">The name or the authority; null or empty: not named.</param>
+    /// <remarks>Source: common practice; a correlation is part of the quantity.</remarks>
+    public static string CorrelationOf(string quantity, string method, string? correlation) => correlation switch
     {
-        null or "" => result.Quantity == "RVP" ? "EPA" : result.Method,
-        "ASTM" or "EN" => result.Method,
+        null or "" => quantity == "RVP" ? "EPA" : method,
+        "ASTM" or "EN" => method,
         { } named => named,
     };
 

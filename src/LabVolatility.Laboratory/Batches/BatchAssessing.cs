@@ -18,27 +18,40 @@ internal static class BatchAssessing
         (await WorkOutAllAsync(context, [batchId], cancel))[batchId];
 
     /// <summary>The evidence of several batches by id; what they share is read once.</summary>
+    public static Task<IReadOnlyDictionary<Guid, Evidence>> WorkOutAllAsync(
+        LabContext context, IReadOnlyList<Guid> batchIds, CancellationToken cancel) => WorkOutAllAsync(context, batchIds, null, cancel);
+
+    /// <summary>The evidence of several batches as they would stand elsewhere or at another time.</summary>
+    /// <param name="context">The laboratory.</param>
+    /// <param name="batchIds">The batches.</param>
+    /// <param name="asIf">Gives a batch the destination and the period that are asked for; nothing of it is kept.</param>
+    /// <param name="cancel">Stops the work.</param>
     public static async Task<IReadOnlyDictionary<Guid, Evidence>> WorkOutAllAsync(
-        LabContext context, IReadOnlyList<Guid> batchIds, CancellationToken cancel)
+        LabContext context, IReadOnlyList<Guid> batchIds, Action<Batch>? asIf, CancellationToken cancel)
     {
         if (batchIds.Count == 0)
             return new Dictionary<Guid, Evidence>();
         var batches = await context.Batches.AsNoTracking().Where(b => batchIds.Contains(b.Id))
             .Join(context.Grades, b => b.GradeCode, g => g.Code, (batch, grade) => new { Batch = batch, Grade = grade }).ToListAsync(cancel);
-        var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
+        foreach (var batch in batches)
+            asIf?.Invoke(batch.Batch);
+        var time = LaboratoryTime.Of(await SettingsInForce.LoadAsync(context, cancel));
         var areas = await LimitCatalogue.LoadAsync(context, cancel);
         var precision = await PrecisionInForce.LoadAsync(context, cancel);
         var samples = await BatchSamples.LoadAsync(
             context, [.. batches.Select(b => (b.Batch, b.Grade.ResultsInAll))], time, precision, cancel);
-        return batches.ToDictionary(b => b.Batch.Id, b => WorkOut(b.Batch, b.Grade, areas, precision, [.. samples[b.Batch.Id]]));
+        var parties = await BatchParties.LoadAsync(context, batchIds, cancel);
+        return batches.ToDictionary(b => b.Batch.Id, b => WorkOut(b.Batch, b.Grade, areas, precision, [.. samples[b.Batch.Id]], parties));
     }
 
     private static Evidence WorkOut(
-        Batch batch, Grade grade, IReadOnlyList<Area> areas, IReadOnlyList<PrecisionStatement> precision, IReadOnlyList<AssessedSample> samples)
+        Batch batch, Grade grade, IReadOnlyList<Area> areas, IReadOnlyList<PrecisionStatement> precision, IReadOnlyList<AssessedSample> samples,
+        BatchParties reported)
     {
-        var pick = BatchLimits.Pick(areas, batch, grade);
         var levels = new List<LevelEvidence>();
-        var limits = pick.Limits.Select(l => LimitJudge.Judge(l, samples, precision, grade, levels)).ToList();
+        var judged = StateJudge.Judge(batch, grade, areas, precision, samples, levels);
+        var limits = judged.Limits.ToList();
+        var parties = new PartyJudge(samples, levels, limits, precision, grade.Parties).Judge(reported.Of(batch.Id));
         var outcome = OverallOutcome.Of(limits.Select(l => (l.Outcome, l.Required)));
         return new Evidence
         {
@@ -58,9 +71,12 @@ internal static class BatchAssessing
             Samples = [.. samples.Select(s => s.Evidence)],
             Levels = [.. levels.DistinctBy(l => (l.Quantity, l.Unit))],
             Limits = limits,
-            Remarks = pick.Remarks,
+            Parties = parties,
+            Dispute = DisputeJudge.Judge(parties),
+            Steps = reported.StepsOf(batch.Id),
+            Remarks = judged.Remarks,
             Blocks = Blocks(batch, samples),
-            Outcome = pick.Incomplete ? Outcome.Incomplete : outcome,
+            Outcome = judged.Incomplete ? Outcome.Incomplete : outcome,
             FailsLegalLimit = limits.Any(l => l.Required && l.Standing == Standing.Legal && l.Outcome != Outcome.Conforms),
         };
     }
@@ -80,6 +96,8 @@ internal static class BatchAssessing
                 .Select(instrument => $"{instrument} was out of its band after sample {sample.Sample.Number} was measured, and nothing has shown it in order since: measure a fresh bottle of the verification fluid that day, or set the result aside for that cause and measure again."));
         }
 
+        blocks.AddRange(samples.Where(s => s.Sample is { State: SampleState.Announced, ResampleOf: not null })
+            .Select(s => $"Sample {s.Sample.Number} was called for and has not come: receive it, or refuse it with the reason."));
         if (samples.Count == 0)
             blocks.Add("No sample is registered for the batch.");
         else if (!samples.Any(s => s.Counts))

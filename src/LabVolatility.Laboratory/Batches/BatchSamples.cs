@@ -32,8 +32,10 @@ internal static class BatchSamples
         var movements = tanks.Count == 0 ? [] : await context.TankMovements.AsNoTracking()
             .Where(m => tanks.Contains(m.TankCode) && m.At > since).ToListAsync(cancel);
         var released = await FirstReleasesAsync(context, ids, cancel);
+        var blends = await HandBlends.LoadAsync(context, [.. samples.Select(s => s.Id)], cancel);
         var readiness = await InstrumentDays.LoadAsync(context, determinations, time, cancel);
         var bySample = determinations.ToLookup(d => d.SampleId);
+        var numbers = samples.ToDictionary(s => s.Id, s => s.Number);
         return samples.ToLookup(s => s.BatchId!.Value, Assess);
 
         string? TankOf(Sample sample) => sample.TankCode ?? known[sample.BatchId!.Value].Batch.TankCode;
@@ -44,13 +46,15 @@ internal static class BatchSamples
             var own = bySample[sample.Id].ToList();
             // Once released, the tank is free to move: only what happened before the decision speaks of the sample.
             var before = movements.Where(m => !released.TryGetValue(batch.Id, out var at) || m.At <= at);
-            var reason = MovementVoidsSample.Reason(sample, TankOf(sample), before, time);
+            // What was called for is drawn later than it was announced: a movement says nothing of it yet.
+            var reason = sample.SampledBy.Length == 0 ? null : MovementVoidsSample.Reason(sample, TankOf(sample), before, time);
             var verdicts = sample.Tests.Where(t => t.State != TestState.Cancelled || own.Any(d => d.TestId == t.Id))
                 .OrderBy(t => t.Method, StringComparer.Ordinal).ThenBy(t => t.Id)
                 .Select(t => SampleDuplicates.Judge(t, own, precision, resultsInAll)).OfType<DuplicateVerdict>().ToList();
             var usable = verdicts.All(v => v.Next == NextStep.Report);
             return new AssessedSample(
-                sample, own, SampleText.Of(sample, own, reason, verdicts, usable, readiness), Used(sample, own, precision, resultsInAll),
+                sample, own, SampleText.Of(sample, numbers.GetValueOrDefault(sample.ResampleOf ?? Guid.Empty), own, reason, verdicts, usable, readiness) with { HandBlend = blends.GetValueOrDefault(sample.Id) },
+                Used(sample, own, precision, resultsInAll),
                 [.. own.Where(d => d.DoesNotCount is null && readiness.IsInDoubt(d))]);
         }
     }

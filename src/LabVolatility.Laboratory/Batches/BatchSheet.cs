@@ -18,4 +18,13 @@ public sealed record BatchSheet(
     /// <summary>A release or concession is in force and no certificate stands for it.</summary>
     public bool LacksCertificate =>
         Standing?.Kind is DecisionKind.Release or DecisionKind.Concession && Certificates is not [{ Superseded: false }, ..];
+
+    /// <summary>What comes next by the grade's tree; null where nothing calls for a step.</summary>
+    public RetestAdvice? Next { get; init; }
+
+    /// <summary>Cargo certificates that name the batch, the newest first.</summary>
+    public IReadOnlyList<CargoLine> Cargoes { get; init; } = [];
+
+    /// <summary>Hand-over notes, the latest first.</summary>
+    public IReadOnlyList<HandoverNote> Handovers { get; init; } = [];
 }

@@ -27,6 +27,15 @@ public sealed record Evidence
     public required IReadOnlyList<LevelEvidence> Levels { get; init; }
     public required IReadOnlyList<LimitEvidence> Limits { get; init; }
 
+    /// <summary>What other parties reported, each held beside ours: it informs, it never enters our mean.</summary>
+    public IReadOnlyList<PartyEvidence> Parties { get; init; } = [];
+
+    /// <summary>What three laboratories come to; null where there are no three.</summary>
+    public DisputeEvidence? Dispute { get; init; }
+
+    /// <summary>The steps of the grade's tree that were taken, with the branch as it stood.</summary>
+    public IReadOnlyList<StepEvidence> Steps { get; init; } = [];
+
     /// <summary>Areas and days without a limit, and why; edges that clash.</summary>
     public required IReadOnlyList<string> Remarks { get; init; }
 

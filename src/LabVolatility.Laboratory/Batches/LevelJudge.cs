@@ -28,6 +28,8 @@ internal static class LevelJudge
             false => $"{found}, more than r = {Rounding.Text(fit.Repeatability!.Value, 2)} {limit.Unit}: the tank is not homogeneous. Mix and resample, or the worst of them governs.",
             null => $"{found}; whether that is too much can't be judged. {fit.Why} The worst of them governs.",
         };
+        if (values.FirstOrDefault(v => values.Any(o => o.Sample.Sample.Number == v.Sample.Evidence.ResampleOf)) is { } again)
+            why += $" {again.Sample.Sample.Number} was drawn again for {again.Sample.Evidence.ResampleOf}, which is neither void nor set aside: both count.";
         return new LevelEvidence(
             limit.Quantity, limit.Unit,
             [.. values.Select(v => new LevelValue(v.Sample.Sample.Level.ToString().ToLowerInvariant(), v.Sample.Sample.Number, v.Mean))],

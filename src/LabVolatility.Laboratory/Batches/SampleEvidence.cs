@@ -15,10 +15,16 @@ public sealed record SampleEvidence
     public required ReceiptVerdict Verdict { get; init; }
     public string? VerdictNote { get; init; }
 
+    /// <summary>Number of the sample that it was drawn again for; that one counts as well unless it is void or set aside.</summary>
+    public string? ResampleOf { get; init; }
+
     /// <summary>Why it is void for a decision, or null.</summary>
     public string? Void { get; init; }
     public required IReadOnlyList<ContainerEvidence> Containers { get; init; }
     public required IReadOnlyList<DeterminationEvidence> Determinations { get; init; }
+
+    /// <summary>How it was made at the bench; null where it was drawn.</summary>
+    public HandBlendEvidence? HandBlend { get; init; }
 
     /// <summary>How its duplicates stand, in words; null where nothing was measured.</summary>
     public string? Duplicates { get; init; }

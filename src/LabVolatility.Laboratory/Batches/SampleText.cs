@@ -10,7 +10,7 @@ namespace LabVolatility.Laboratory.Batches;
 internal static class SampleText
 {
     public static SampleEvidence Of(
-        Sample sample, IReadOnlyList<DeterminationState> determinations, string? voidReason,
+        Sample sample, string? resampleOf, IReadOnlyList<DeterminationState> determinations, string? voidReason,
         IReadOnlyList<DuplicateVerdict> verdicts, bool usable, InstrumentDays instruments)
     {
         var retained = RetainedPortion.Of(sample)?.Id;
@@ -25,6 +25,7 @@ internal static class SampleText
             ReceivedAt = sample.ReceivedAt,
             Verdict = sample.Verdict,
             VerdictNote = sample.VerdictNote,
+            ResampleOf = resampleOf,
             Void = voidReason,
             Containers = [.. sample.Containers.OrderBy(c => c.Number).Select(c => new ContainerEvidence(
                 c.Number, c.Kind.Text(), c.VolumeMillilitres, c.FillPercent, c.TemperatureTyped, c.Seal, c.SealIntact,

@@ -2,6 +2,7 @@ using LabVolatility.Core.Methods;
 using LabVolatility.Core.Precision;
 using LabVolatility.Core.Quantities;
 using LabVolatility.Laboratory.Instruments;
+using LabVolatility.Laboratory.Methods;
 using LabVolatility.Laboratory.People;
 using LabVolatility.Laboratory.Records;
 using LabVolatility.Laboratory.Samples;
@@ -15,6 +16,7 @@ namespace LabVolatility.Laboratory.Bench;
 internal sealed class BenchSituation
 {
     private static readonly TimeSpan ClockTolerance = TimeSpan.FromMinutes(5);
+    private int _made;
 
     private BenchSituation(DeterminationRequest request, DateTimeOffset now) => (Request, Now) = (request, now);
 
@@ -26,6 +28,9 @@ internal sealed class BenchSituation
     /// <summary>The assigned test; one is added where a method is measured that nobody assigned: every valid result counts.</summary>
     public AssignedTest Test { get; private set; } = null!;
     public TestMethod? Method { get; private set; }
+    /// <summary>The laboratory's own correlation on the day of measuring, where the method's isn't public.</summary>
+    public Correlation? OwnCorrelation { get; private set; }
+
     public Instrument? Instrument { get; private set; }
     public Readiness? Readiness { get; private set; }
     public Person? Measurer { get; private set; }
@@ -41,13 +46,16 @@ internal sealed class BenchSituation
             .FirstOrDefaultAsync(s => s.Number == request.SampleNumber, cancel);
         if (bench.Sample is null)
             return bench;
-        var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
+        var time = LaboratoryTime.Of(await SettingsInForce.LoadAsync(context, cancel));
         bench.Today = time.Day(now);
         bench.Kind = await context.Grades.Where(g => g.Code == bench.Sample.GradeCode).Select(g => g.Kind).FirstAsync(cancel);
         bench.Method = TestMethods.TryFind(request.Method, out var method) ? method : null;
+        bench.OwnCorrelation = await OwnCorrelations.OnAsync(context, bench.Method, time.Day(bench.MeasuredAt), cancel);
         bench.Container = bench.Sample.Containers.FirstOrDefault(c => c.Number == request.ContainerNumber);
         bench.Test = bench.Sample.Tests.Where(t => t.Method == request.Method && t.State != TestState.Cancelled)
             .OrderBy(t => t.State == TestState.Waiting ? 0 : 1).FirstOrDefault() ?? bench.AddedTest();
+        bench._made = await context.Determinations.CountAsync(
+            d => d.SampleId == bench.Sample.Id && d.Method == request.Method && !d.Revisions.OrderByDescending(r => r.Revision).First().SetAside, cancel);
         var measurer = request.MeasuredBy?.Trim().ToUpperInvariant();
         bench.Measurer = measurer is null
             ? null
@@ -70,21 +78,18 @@ internal sealed class BenchSituation
         var problems = new List<Problem>();
         if (Method is null)
             problems.Add(new Problem("/method", $"\"{Request.Method}\" is not a test method of this laboratory."));
-        if (Request.Readings.TotalPressure is null)
-            problems.Add(new Problem("/readings/totalPressure", "Enter the total pressure as the instrument shows it."));
-        if (Request.Readings.Temperature is null)
-            problems.Add(new Problem("/readings/temperature", "Enter the measuring temperature."));
+        problems.AddRange(ReadingsNeeded.Check(Method, Request.Readings));
         AddSampleProblems(problems);
         AddInstrumentProblems(problems);
         AddPersonProblems(problems, actor);
         if (Method is not null && actor.Origin == "page")
-            problems.AddRange(HandlingConfirmed.Check(Method, Request.Handling, Request.Handling.Confirmed.Any(c => c.Code == "haze")));
+            problems.AddRange(HandlingConfirmed.Check(Method, Request.Readings, Request.Handling));
         return problems;
     }
 
-    public DeterminationInput Input(IReadOnlyList<PrecisionStatement> precision) => new(
+    public DeterminationInput Input => new(
         Method!.Designation, Test.Authorities, Kind, Container!.Kind, Container.VolumeMillilitres,
-        Request.Readings, HandlingWithFill(), precision);
+        Request.Readings, HandlingWithFill(), OwnCorrelation);
 
     public Determination Make(Actor actor, EvaluatedDetermination evaluated)
     {
@@ -145,6 +150,8 @@ internal sealed class BenchSituation
 
     private void AddSampleProblems(List<Problem> problems)
     {
+        if (Method is not null && FurtherResults.Check(Sample!.Number, Test, _made) is { } further)
+            problems.Add(further);
         if (Sample!.State != SampleState.Received)
             problems.Add(new Problem("/sample", $"Sample {Sample.Number} is {(Sample.State == SampleState.Announced ? "announced, not received yet" : "refused at receipt")}.", ReceiptCondition.Rule));
         if (MeasuredAt > Now + ClockTolerance)

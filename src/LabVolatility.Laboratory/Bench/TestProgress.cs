@@ -5,7 +5,7 @@ using Microsoft.EntityFrameworkCore;
 
 namespace LabVolatility.Laboratory.Bench;
 
-/// <summary>Brings an assigned test up to date after a determination: done, or how many more by the duplicates' rule.</summary>
+/// <summary>Brings an assigned test up to date after a determination: done once it has what the plan and the steps taken ask for.</summary>
 internal static class TestProgress
 {
     public static async Task UpdateAsync(
@@ -20,8 +20,10 @@ internal static class TestProgress
         var verdict = SampleDuplicates.Judge(test, all, precision, grade.ResultsInAll);
         var counting = all.Count(d => d.TestId == test.Id && d.DoesNotCount is null);
         var planned = plan?.Duplicate == true ? 2 : 1;
-        test.Wanted = Math.Max(planned, counting + (verdict?.Next == NextStep.More ? verdict.Needed ?? 1 : 0));
-        test.State = counting >= test.Wanted && verdict?.Next != NextStep.Investigate ? TestState.Reported : TestState.Waiting;
+        var byStep = await context.StepsTaken.Where(s => s.TestId == test.Id).MaxAsync(s => s.Wanted, cancel);
+        test.Wanted = Math.Max(planned, byStep ?? 1);
+        // Results that differ don't call for more by themselves: a person takes the next step of the tree.
+        test.State = counting >= test.Wanted ? TestState.Reported : TestState.Waiting;
         test.Why = verdict?.Why ?? test.Why;
         await RetainedPortion.DateAsync(context, test, cancel);
         if (!context.ChangeTracker.HasChanges())

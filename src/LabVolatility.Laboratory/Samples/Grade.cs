@@ -22,6 +22,12 @@ public sealed class Grade : IRecorded
     /// <summary>Results in all once duplicates differ by more than r (ISO 4259-2).</summary>
     public int ResultsInAll { get; set; } = 10;
 
+    /// <summary>What is done when results don't settle the matter, agreed before testing.</summary>
+    public RetestTree Tree { get; set; } = RetestTree.CommonPractice;
+
+    /// <summary>What was agreed with inspectors and recipients.</summary>
+    public PartyAgreement Parties { get; set; } = PartyAgreement.Usual;
+
     public bool Active { get; set; } = true;
     public Guid Version { get; set; }
 }

@@ -13,5 +13,7 @@ internal sealed class GradeConfiguration : IEntityTypeConfiguration<Grade>
         grade.Property(g => g.Code).HasMaxLength(Lengths.Code);
         grade.Property(g => g.Name).HasMaxLength(Lengths.Name);
         grade.Property(g => g.Tests).HasJson();
+        grade.Property(g => g.Tree).HasJson();
+        grade.Property(g => g.Parties).HasJson();
     }
 }

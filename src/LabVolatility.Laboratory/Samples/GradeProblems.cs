@@ -25,6 +25,9 @@ internal static class GradeProblems
             problems.Add(new Problem("/tests", "A grade has at least one test: its samples would wait for nothing."));
         for (var i = 0; i < grade.Tests.Count; i++)
             Check(grade, grade.Tests[i], i, problems);
+        if (grade.Parties.Probability is <= 0m or >= 1m)
+            problems.Add(new Problem("/probability", "A probability is above 0 and below 1, for example 0.5."));
+        problems.AddRange(RetestProblems.Of(grade.Tree));
         return problems;
     }
 

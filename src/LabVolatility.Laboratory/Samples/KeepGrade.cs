@@ -59,6 +59,8 @@ public sealed class KeepGrade(Func<LabContext> open, TimeProvider clock)
         grade.Rule = wanted.Rule;
         grade.Confidence = wanted.Confidence;
         grade.ResultsInAll = wanted.ResultsInAll;
+        grade.Tree = wanted.Tree;
+        grade.Parties = wanted.Parties;
         grade.Active = wanted.Active;
         return grade;
     }

@@ -14,8 +14,11 @@ public sealed class ReceiveSample(Func<LabContext> open, TimeProvider clock)
     /// <param name="Containers">Condition, in the order of the container numbers; kind and volume stay as registered.</param>
     /// <param name="Verdict">What was decided about a departure.</param>
     /// <param name="VerdictNote">Why.</param>
+    /// <param name="SampledAt">When it was drawn; null: as announced.</param>
+    /// <param name="SampledBy">Who drew it; null: as announced.</param>
     public sealed record Request(
-        string Number, Guid Version, IReadOnlyList<ContainerRequest> Containers, ReceiptVerdict Verdict, string? VerdictNote);
+        string Number, Guid Version, IReadOnlyList<ContainerRequest> Containers, ReceiptVerdict Verdict, string? VerdictNote,
+        DateTimeOffset? SampledAt = null, string? SampledBy = null);
 
     public async Task<Answer<string>> Run(Actor actor, Request request, CancellationToken cancel = default)
     {
@@ -32,7 +35,9 @@ public sealed class ReceiveSample(Func<LabContext> open, TimeProvider clock)
         if (sample.Version != request.Version)
             return Answer<string>.Conflict(await ChangedMeanwhile.TextAsync<Sample>(context, $"Sample {sample.Number}", sample.Id, cancel));
 
+        var now = clock.GetUtcNow();
         var problems = new List<Problem>();
+        CheckDrawing(sample, request, now, problems);
         if (request.Containers.Count != sample.Containers.Count)
             problems.Add(new Problem("/containers", $"{sample.Containers.Count} containers were announced; {request.Containers.Count} are described."));
         SampleProblems.CheckContainers(request.Containers, problems);
@@ -41,7 +46,6 @@ public sealed class ReceiveSample(Func<LabContext> open, TimeProvider clock)
         if (problems.Count > 0)
             return Answer<string>.Invalid(problems);
 
-        var now = clock.GetUtcNow();
         var plan = await context.Grades.AsNoTracking().Where(g => g.Code == sample.GradeCode).Select(g => g.Tests).FirstAsync(cancel);
         Apply(sample, request, plan, actor.Id, now);
         context.Act = actor.Does("receive sample", request.VerdictNote);
@@ -52,10 +56,24 @@ public sealed class ReceiveSample(Func<LabContext> open, TimeProvider clock)
         return Answer<string>.Done(sample.Number);
     }
 
+    // A sample that was called for tells only now when it was drawn and by whom; one that is refused may never have been.
+    private static void CheckDrawing(Sample sample, Request request, DateTimeOffset now, List<Problem> problems)
+    {
+        var called = sample.SampledBy.Length == 0 && request.Verdict is not (ReceiptVerdict.Resample or ReceiptVerdict.Reject);
+        if (called && string.IsNullOrWhiteSpace(request.SampledBy))
+            problems.Add(new Problem("/sampledBy", "Who drew it?"));
+        if (called && request.SampledAt is null)
+            problems.Add(new Problem("/sampledAt", "When was it drawn?"));
+        if (request.SampledAt > now)
+            problems.Add(new Problem("/sampledAt", "The sample can't have been drawn in the future."));
+    }
+
     private static void Apply(Sample sample, Request request, IReadOnlyList<GradeTest> plan, Guid by, DateTimeOffset now)
     {
         var refused = request.Verdict is ReceiptVerdict.Resample or ReceiptVerdict.Reject;
         sample.State = refused ? SampleState.Refused : SampleState.Received;
+        sample.SampledAt = request.SampledAt ?? sample.SampledAt;
+        sample.SampledBy = request.SampledBy?.Trim() ?? sample.SampledBy;
         sample.ReceivedAt = now;
         sample.ReceivedBy = by;
         sample.Verdict = request.Verdict;

@@ -17,6 +17,7 @@ public sealed class RegisterSample(Func<LabContext> open, TimeProvider clock)
     {
         if (actor.Lacks(Right.RegisterSamples, "Registering samples") is { } lacking)
             return Answer<string>.Forbidden(lacking);
+        request = actor.IsKey ? ForAPersonToReceive(request) : request;
         await using var context = open();
         await using var transaction = await context.BeginWriteAsync(cancel);
         var earlier = await EarlierCommand.FindAsync(context, request.CommandId, CommandName, cancel);
@@ -33,11 +34,8 @@ public sealed class RegisterSample(Func<LabContext> open, TimeProvider clock)
         if (problems.Count > 0)
             return Answer<string>.Invalid(problems);
 
-        var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
-        var year = time.Local(now).Year;
-        var serial = await context.NextAsync($"sample {year}", cancel);
         var tank = request.Tank ?? point?.TankCode ?? batch?.TankCode;
-        var sample = Make(request, grade!, batch, tank, ScanCode.ForSample(year, checked((int)serial)), actor.Id, now);
+        var sample = Make(request, grade!, batch, tank, await NextNumberAsync(context, now, cancel), actor.Id, now);
         context.Samples.Add(sample);
         context.Commands.Add(new PerformedCommand { Id = request.CommandId, Name = CommandName, Subject = sample.Number, At = now });
         context.Act = actor.Does(sample.State == SampleState.Announced ? "announce sample" : "register sample", request.VerdictNote);
@@ -45,6 +43,17 @@ public sealed class RegisterSample(Func<LabContext> open, TimeProvider clock)
         await ReviewMarks.MarkAsync(context, batch is null ? [] : [batch.Id], $"sample {sample.Number} was registered", now, cancel);
         await transaction.CommitAsync(cancel);
         return Answer<string>.Done(sample.Number);
+    }
+
+    // A program can't decide about a departure: the sample stays announced until a person has looked at it.
+    private static SampleRequest ForAPersonToReceive(SampleRequest request)
+    {
+        var departures = request.ReceivedAt is null ? [] : ReceiptCondition.Departures(request.Containers);
+        return departures.Count == 0 ? request : request with
+        {
+            ReceivedAt = null,
+            Note = $"{request.Note} Arrived {request.ReceivedAt!.Value.UtcDateTime:yyyy-MM-dd HH:mm} UTC. {string.Join(' ', departures.Take(3))} A person decides at receipt.".Trim(),
+        };
     }
 
     private static async Task<List<Problem>> ProblemsAsync(
@@ -67,8 +76,16 @@ public sealed class RegisterSample(Func<LabContext> open, TimeProvider clock)
         return problems;
     }
 
-    private static Sample Make(
-        SampleRequest request, Grade grade, Batch? batch, string? tank, string number, Guid by, DateTimeOffset now)
+    internal static async Task<string> NextNumberAsync(LabContext context, DateTimeOffset now, CancellationToken cancel)
+    {
+        var time = LaboratoryTime.Of(await SettingsInForce.LoadAsync(context, cancel));
+        var year = time.Local(now).Year;
+        var serial = await context.NextAsync($"sample {year}", cancel);
+        return ScanCode.ForSample(year, checked((int)serial));
+    }
+
+    internal static Sample Make(
+        SampleRequest request, Grade grade, Batch? batch, string? tank, string number, Guid by, DateTimeOffset now, Guid? resampleOf = null)
     {
         var sample = new Sample
         {
@@ -90,6 +107,7 @@ public sealed class RegisterSample(Func<LabContext> open, TimeProvider clock)
             VerdictNote = request.VerdictNote,
             VerdictBy = request.Verdict == ReceiptVerdict.AsExpected ? null : by,
             Note = request.Note,
+            ResampleOf = resampleOf,
         };
         for (var i = 0; i < request.Containers.Count; i++)
             sample.Containers.Add(Make(sample, i + 1, request.Containers[i]));

@@ -15,8 +15,12 @@ public sealed class Sample : IRecorded
     public string? SamplePointCode { get; set; }
     public SampleLevel Level { get; init; }
     public SampleState State { get; set; }
-    public DateTimeOffset SampledAt { get; init; }
-    public required string SampledBy { get; init; }
+
+    /// <summary>When it was drawn; of an announced one, when it is called for, until it is received.</summary>
+    public DateTimeOffset SampledAt { get; set; }
+
+    /// <summary>Who drew it; empty while it is called for and nobody has.</summary>
+    public required string SampledBy { get; set; }
     public DateTimeOffset RegisteredAt { get; init; }
     public Guid RegisteredBy { get; init; }
     public DateTimeOffset? ReceivedAt { get; set; }
@@ -27,6 +31,9 @@ public sealed class Sample : IRecorded
     public string? VerdictNote { get; set; }
     public Guid? VerdictBy { get; set; }
     public string? Note { get; set; }
+
+    /// <summary>The sample that this one was drawn again for.</summary>
+    public Guid? ResampleOf { get; init; }
     public Guid Version { get; set; }
 
     public List<Container> Containers { get; init; } = [];

@@ -26,6 +26,7 @@ internal sealed class SampleConfiguration : IEntityTypeConfiguration<Sample>
         sample.HasOne<Person>().WithMany().HasForeignKey(s => s.RegisteredBy);
         sample.HasOne<Person>().WithMany().HasForeignKey(s => s.ReceivedBy);
         sample.HasOne<Person>().WithMany().HasForeignKey(s => s.VerdictBy);
+        sample.HasOne<Sample>().WithMany().HasForeignKey(s => s.ResampleOf);
         sample.HasMany(s => s.Containers).WithOne().HasForeignKey(c => c.SampleId);
         sample.HasMany(s => s.Tests).WithOne().HasForeignKey(t => t.SampleId);
     }

@@ -21,6 +21,7 @@ public abstract class LabContext(DbContextOptions options, TimeProvider clock)
     : IdentityUserContext<Person, Guid>(options), IDataProtectionKeyContext
 {
     public DbSet<Person> People => Users;
+    public DbSet<OnCallTurn> OnCallTurns => Set<OnCallTurn>();
     public DbSet<LaboratorySettings> Settings => Set<LaboratorySettings>();
     public DbSet<Counter> Counters => Set<Counter>();
     public DbSet<InterfaceKey> Keys => Set<InterfaceKey>();
@@ -32,6 +33,8 @@ public abstract class LabContext(DbContextOptions options, TimeProvider clock)
     public DbSet<Container> Containers => Set<Container>();
     public DbSet<ContainerOpening> ContainerOpenings => Set<ContainerOpening>();
     public DbSet<AssignedTest> AssignedTests => Set<AssignedTest>();
+    public DbSet<HandBlend> HandBlends => Set<HandBlend>();
+    public DbSet<BlendContent> BlendContents => Set<BlendContent>();
     public DbSet<BenchDraft> Drafts => Set<BenchDraft>();
     public DbSet<Determination> Determinations => Set<Determination>();
     public DbSet<DeterminationRevision> DeterminationRevisions => Set<DeterminationRevision>();
@@ -40,6 +43,7 @@ public abstract class LabContext(DbContextOptions options, TimeProvider clock)
     public DbSet<Instrument> Instruments => Set<Instrument>();
     public DbSet<Verification> Verifications => Set<Verification>();
     public DbSet<PrecisionEntry> PrecisionEntries => Set<PrecisionEntry>();
+    public DbSet<CorrelationEntry> CorrelationEntries => Set<CorrelationEntry>();
     public DbSet<LaboratoryArea> LaboratoryAreas => Set<LaboratoryArea>();
     public DbSet<LaboratoryLimit> LaboratoryLimits => Set<LaboratoryLimit>();
     public DbSet<FactConfirmation> FactConfirmations => Set<FactConfirmation>();
@@ -47,7 +51,14 @@ public abstract class LabContext(DbContextOptions options, TimeProvider clock)
     public DbSet<FrozenAssessment> Assessments => Set<FrozenAssessment>();
     public DbSet<Decision> Decisions => Set<Decision>();
     public DbSet<ReviewMark> ReviewMarks => Set<ReviewMark>();
+    public DbSet<PartyResult> PartyResults => Set<PartyResult>();
+    public DbSet<PartyWithdrawal> PartyWithdrawals => Set<PartyWithdrawal>();
+    public DbSet<StepTaken> StepsTaken => Set<StepTaken>();
+    public DbSet<HandoverNote> HandoverNotes => Set<HandoverNote>();
+    public DbSet<HandoverTaken> HandoverTakings => Set<HandoverTaken>();
     public DbSet<Certificate> Certificates => Set<Certificate>();
+    public DbSet<Cargo> Cargoes => Set<Cargo>();
+    public DbSet<CargoTank> CargoTanks => Set<CargoTank>();
     public DbSet<AuditRecord> AuditRecords => Set<AuditRecord>();
     public DbSet<PerformedCommand> Commands => Set<PerformedCommand>();
     public DbSet<DataProtectionKey> DataProtectionKeys => Set<DataProtectionKey>();
@@ -63,9 +74,15 @@ public abstract class LabContext(DbContextOptions options, TimeProvider clock)
     /// <summary>What the running transaction has saved so far and nobody was told yet.</summary>
     internal List<(Act Act, DateTimeOffset At, Change Change)> Untold { get; } = [];
 
+    /// <summary>The reference data that this context has read.</summary>
+    internal ReadOnce Read { get; set; } = new();
+
     /// <summary>Opens the transaction of a use case that writes: writers follow one another, so that what one reads holds until it commits.</summary>
+    /// <remarks>Where one is open already it is a part of that one.</remarks>
     public async Task<IDbContextTransaction> BeginWriteAsync(CancellationToken cancellationToken = default)
     {
+        if (Database.CurrentTransaction is { } around)
+            return await PartOfTransaction.BeginAsync(this, around, cancellationToken);
         var transaction = await Database.BeginTransactionAsync(cancellationToken);
         try
         {
@@ -107,9 +124,12 @@ public abstract class LabContext(DbContextOptions options, TimeProvider clock)
     public override async Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
     {
         var pending = PendingChanges.Of(this);
+        // What is recorded is saved behind a savepoint of our own, which holds the audit records as well.
+        Database.AutoSavepointsEnabled = pending.Recorded.Count == 0;
         if (pending.Recorded.Count == 0)
             return await base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken);
 
+        Read.ForgetIfChanged(pending.Recorded);
         await using var step = await SavingStep.BeginAsync(this, cancellationToken);
         var records = await pending.DescribeAsync(this, cancellationToken);
         var written = await base.SaveChangesAsync(acceptAllChangesOnSuccess: false, cancellationToken);

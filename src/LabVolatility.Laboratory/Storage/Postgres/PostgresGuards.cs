@@ -13,8 +13,10 @@ internal static class PostgresGuards
     /// <summary>Tables of which no row is ever changed or deleted.</summary>
     public static IReadOnlyList<string> RecordTables { get; } =
     [
-        "audit_records", "commands", "tank_movements", "container_openings", "verifications", "determinations",
-        "determination_revisions", "results", "taken_ons", "assessments", "decisions", "review_marks", "certificates",
+        "audit_records", "commands", "tank_movements", "container_openings", "hand_blends", "blend_contents", "verifications", "determinations",
+        "determination_revisions", "results", "taken_ons", "assessments", "decisions", "review_marks", "party_results",
+        "party_withdrawals", "steps_taken", "handover_notes",
+        "handover_takings", "certificates", "cargoes", "cargo_tanks",
     ];
 
     private static readonly string AppendOnlyBody = $"""
@@ -55,6 +57,24 @@ internal static class PostgresGuards
         Rule("determinations", "determinations_one_test_a_container",
             "NEW.sole_test AND EXISTS (SELECT 1 FROM determinations d WHERE d.sole_test AND d.container_id = NEW.container_id)",
             $"{GuardRules.OneTestAContainer}: the container has served its one test"),
+        Rule("cargo_tanks", "cargo_tanks_second_person_signs",
+            """
+            EXISTS (
+                SELECT 1 FROM certificates c JOIN samples s ON s.batch_id = NEW.batch_id JOIN determinations d ON d.sample_id = s.id
+                WHERE c.id = NEW.certificate_id AND (
+                    d.measured_by = c.issued_by
+                    OR EXISTS (SELECT 1 FROM taken_ons t WHERE t.determination_id = d.id AND t.person_id = c.issued_by)
+                    OR EXISTS (SELECT 1 FROM determination_revisions r WHERE r.determination_id = d.id AND r."by" = c.issued_by)))
+            """,
+            $"{GuardRules.SecondPersonSigns}: who measured or amended a result of a batch cannot sign its cargo certificate"),
+        Rule("cargo_tanks", "cargo_tanks_rest_on_releases",
+            """
+            NOT EXISTS (
+                SELECT 1 FROM decisions d
+                WHERE d.id = NEW.decision_id AND d.batch_id = NEW.batch_id AND d.kind IN ('Release', 'Concession')
+                AND NOT EXISTS (SELECT 1 FROM decisions l WHERE l.batch_id = d.batch_id AND l.sequence > d.sequence))
+            """,
+            $"{GuardRules.CargoRestsOnReleases}: a cargo certificate covers batches whose release is in force"),
         Rule("audit_records", "audit_records_unbroken_chain",
             """
             NEW.sequence <> 1 + COALESCE((SELECT MAX(r.sequence) FROM audit_records r), 0)

@@ -13,6 +13,8 @@ internal static class SqliteGuards
         ("commands", ["id"]),
         ("tank_movements", ["id"]),
         ("container_openings", ["id"]),
+        ("hand_blends", ["sample_id", "blendstock_container_id"]),
+        ("blend_contents", ["id"]),
         ("verifications", ["id"]),
         ("determinations", ["id", "instrument_code, external_id"]),
         ("determination_revisions", ["id", "determination_id, revision"]),
@@ -21,7 +23,14 @@ internal static class SqliteGuards
         ("assessments", ["id"]),
         ("decisions", ["id", "batch_id, sequence"]),
         ("review_marks", ["id"]),
+        ("party_results", ["id"]),
+        ("party_withdrawals", ["party_result_id"]),
+        ("steps_taken", ["id", "batch_id, occasion, subject, place"]),
+        ("handover_notes", ["id"]),
+        ("handover_takings", ["note_id"]),
         ("certificates", ["id", "number, revision", "check_code", "decision_id"]),
+        ("cargoes", ["certificate_id"]),
+        ("cargo_tanks", ["certificate_id, place", "certificate_id, tank_code"]),
     ];
 
     public static IReadOnlyList<Guard> All { get; } = [.. RecordTables.SelectMany(t => AppendOnly(t.Table, t.Keys)), .. Rules()];
@@ -73,6 +82,24 @@ internal static class SqliteGuards
         yield return Trigger("determinations", "determinations_one_test_a_container", "BEFORE INSERT ON determinations",
             "NEW.sole_test AND EXISTS (SELECT 1 FROM determinations d WHERE d.sole_test AND d.container_id = NEW.container_id)",
             $"{GuardRules.OneTestAContainer}: the container has served its one test");
+        yield return Trigger("cargo_tanks", "cargo_tanks_second_person_signs", "BEFORE INSERT ON cargo_tanks",
+            """
+            EXISTS (
+                SELECT 1 FROM certificates c JOIN samples s ON s.batch_id = NEW.batch_id JOIN determinations d ON d.sample_id = s.id
+                WHERE c.id = NEW.certificate_id AND (
+                    d.measured_by = c.issued_by
+                    OR EXISTS (SELECT 1 FROM taken_ons t WHERE t.determination_id = d.id AND t.person_id = c.issued_by)
+                    OR EXISTS (SELECT 1 FROM determination_revisions r WHERE r.determination_id = d.id AND r."by" = c.issued_by)))
+            """,
+            $"{GuardRules.SecondPersonSigns}: who measured or amended a result of a batch cannot sign its cargo certificate");
+        yield return Trigger("cargo_tanks", "cargo_tanks_rest_on_releases", "BEFORE INSERT ON cargo_tanks",
+            """
+            NOT EXISTS (
+                SELECT 1 FROM decisions d
+                WHERE d.id = NEW.decision_id AND d.batch_id = NEW.batch_id AND d.kind IN ('Release', 'Concession')
+                AND NOT EXISTS (SELECT 1 FROM decisions l WHERE l.batch_id = d.batch_id AND l.sequence > d.sequence))
+            """,
+            $"{GuardRules.CargoRestsOnReleases}: a cargo certificate covers batches whose release is in force");
         yield return Trigger("audit_records", "audit_records_unbroken_chain", "BEFORE INSERT ON audit_records",
             """
             NEW.sequence <> 1 + COALESCE((SELECT MAX(r.sequence) FROM audit_records r), 0)

@@ -252,6 +252,242 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                     b.ToTable("assessments", (string)null);
                 });
 
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.HandoverNote", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("AskedOf")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("asked_of");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<Guid>("BatchId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("batch_id");
+
+                    b.Property<Guid>("By")
+                        .HasColumnType("uuid")
+                        .HasColumnName("by");
+
+                    b.Property<string>("ByName")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("by_name");
+
+                    b.Property<Guid?>("DecisionId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("decision_id");
+
+                    b.Property<DateTimeOffset?>("DueAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("due_at");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasMaxLength(4000)
+                        .HasColumnType("character varying(4000)")
+                        .HasColumnName("text");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("At");
+
+                    b.HasIndex("BatchId");
+
+                    b.HasIndex("By");
+
+                    b.HasIndex("DecisionId");
+
+                    b.ToTable("handover_notes", (string)null);
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.HandoverTaken", b =>
+                {
+                    b.Property<Guid>("NoteId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("note_id");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<Guid>("By")
+                        .HasColumnType("uuid")
+                        .HasColumnName("by");
+
+                    b.Property<string>("ByName")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("by_name");
+
+                    b.HasKey("NoteId");
+
+                    b.HasIndex("By");
+
+                    b.ToTable("handover_takings", (string)null);
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.PartyResult", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<Guid>("BatchId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("batch_id");
+
+                    b.Property<string>("Correlation")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("correlation");
+
+                    b.Property<int>("Count")
+                        .HasColumnType("integer")
+                        .HasColumnName("count");
+
+                    b.Property<string>("Edition")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("edition");
+
+                    b.Property<DateTimeOffset>("EnteredAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("entered_at");
+
+                    b.Property<Guid>("EnteredBy")
+                        .HasColumnType("uuid")
+                        .HasColumnName("entered_by");
+
+                    b.Property<string>("EnteredByName")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("entered_by_name");
+
+                    b.Property<bool>("Hazy")
+                        .HasColumnType("boolean")
+                        .HasColumnName("hazy");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Laboratory")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("laboratory");
+
+                    b.Property<DateOnly>("MeasuredOn")
+                        .HasColumnType("date")
+                        .HasColumnName("measured_on");
+
+                    b.Property<string>("Method")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("method");
+
+                    b.Property<string>("Party")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("party");
+
+                    b.Property<string>("Quantity")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("quantity");
+
+                    b.Property<string>("Reference")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("reference");
+
+                    b.Property<string>("SampleNumber")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("sample_number");
+
+                    b.Property<string>("Seals")
+                        .HasMaxLength(4000)
+                        .HasColumnType("character varying(4000)")
+                        .HasColumnName("seals");
+
+                    b.Property<string>("Typed")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("typed");
+
+                    b.Property<string>("Unit")
+                        .IsRequired()
+                        .HasMaxLength(16)
+                        .HasColumnType("character varying(16)")
+                        .HasColumnName("unit");
+
+                    b.Property<decimal>("Value")
+                        .HasPrecision(28, 10)
+                        .HasColumnType("numeric(28,10)")
+                        .HasColumnName("value");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("BatchId");
+
+                    b.HasIndex("EnteredBy");
+
+                    b.ToTable("party_results", (string)null);
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.PartyWithdrawal", b =>
+                {
+                    b.Property<Guid>("PartyResultId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("party_result_id");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<Guid>("By")
+                        .HasColumnType("uuid")
+                        .HasColumnName("by");
+
+                    b.Property<string>("ByName")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("by_name");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(4000)
+                        .HasColumnType("character varying(4000)")
+                        .HasColumnName("reason");
+
+                    b.HasKey("PartyResultId");
+
+                    b.HasIndex("By");
+
+                    b.ToTable("party_withdrawals", (string)null);
+                });
+
             modelBuilder.Entity("LabVolatility.Laboratory.Batches.ReviewMark", b =>
                 {
                     b.Property<Guid>("Id")
@@ -278,6 +514,97 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                     b.HasIndex("DecisionId");
 
                     b.ToTable("review_marks", (string)null);
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.StepTaken", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<Guid>("BatchId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("batch_id");
+
+                    b.Property<string>("Branch")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("branch")
+                        .HasAnnotation("LabVolatility:Json", true);
+
+                    b.Property<Guid>("By")
+                        .HasColumnType("uuid")
+                        .HasColumnName("by");
+
+                    b.Property<string>("ByName")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("by_name");
+
+                    b.Property<string>("Found")
+                        .IsRequired()
+                        .HasMaxLength(4000)
+                        .HasColumnType("character varying(4000)")
+                        .HasColumnName("found");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Occasion")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("occasion");
+
+                    b.Property<int>("Place")
+                        .HasColumnType("integer")
+                        .HasColumnName("place");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(4000)
+                        .HasColumnType("character varying(4000)")
+                        .HasColumnName("reason");
+
+                    b.Property<string>("Samples")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("samples")
+                        .HasAnnotation("LabVolatility:Json", true);
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("subject");
+
+                    b.Property<Guid?>("TestId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("test_id");
+
+                    b.Property<int?>("Wanted")
+                        .HasColumnType("integer")
+                        .HasColumnName("wanted");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("By");
+
+                    b.HasIndex("TestId");
+
+                    b.HasIndex("BatchId", "Occasion", "Subject", "Place")
+                        .IsUnique();
+
+                    b.ToTable("steps_taken", (string)null);
                 });
 
             modelBuilder.Entity("LabVolatility.Laboratory.Bench.BenchDraft", b =>
@@ -596,6 +923,105 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                     b.ToTable("taken_ons", (string)null);
                 });
 
+            modelBuilder.Entity("LabVolatility.Laboratory.Certificates.Cargo", b =>
+                {
+                    b.Property<Guid>("CertificateId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("certificate_id");
+
+                    b.Property<string>("Berth")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("berth");
+
+                    b.Property<string>("Port")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("port");
+
+                    b.Property<string>("Product")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("product");
+
+                    b.Property<string>("Reference")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("reference");
+
+                    b.Property<string>("Remarks")
+                        .HasMaxLength(4000)
+                        .HasColumnType("character varying(4000)")
+                        .HasColumnName("remarks");
+
+                    b.Property<string>("Ship")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("ship");
+
+                    b.Property<string>("Stage")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("stage");
+
+                    b.Property<string>("Voyage")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("voyage");
+
+                    b.Property<string>("WhyGradesDiffer")
+                        .HasMaxLength(4000)
+                        .HasColumnType("character varying(4000)")
+                        .HasColumnName("why_grades_differ");
+
+                    b.HasKey("CertificateId");
+
+                    b.ToTable("cargoes", (string)null);
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Certificates.CargoTank", b =>
+                {
+                    b.Property<Guid>("CertificateId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("certificate_id");
+
+                    b.Property<int>("Place")
+                        .HasColumnType("integer")
+                        .HasColumnName("place");
+
+                    b.Property<Guid>("BatchId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("batch_id");
+
+                    b.Property<Guid>("DecisionId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("decision_id");
+
+                    b.Property<string>("TankCode")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("tank_code");
+
+                    b.HasKey("CertificateId", "Place");
+
+                    b.HasIndex("BatchId");
+
+                    b.HasIndex("DecisionId");
+
+                    b.HasIndex("TankCode");
+
+                    b.HasIndex("CertificateId", "TankCode")
+                        .IsUnique();
+
+                    b.ToTable("cargo_tanks", (string)null);
+                });
+
             modelBuilder.Entity("LabVolatility.Laboratory.Certificates.Certificate", b =>
                 {
                     b.Property<Guid>("Id")
@@ -603,7 +1029,7 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                         .HasColumnType("uuid")
                         .HasColumnName("id");
 
-                    b.Property<Guid>("BatchId")
+                    b.Property<Guid?>("BatchId")
                         .HasColumnType("uuid")
                         .HasColumnName("batch_id");
 
@@ -618,7 +1044,7 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                         .HasColumnType("text")
                         .HasColumnName("content");
 
-                    b.Property<Guid>("DecisionId")
+                    b.Property<Guid?>("DecisionId")
                         .HasColumnType("uuid")
                         .HasColumnName("decision_id");
 
@@ -679,7 +1105,10 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                     b.HasIndex("Number", "Revision")
                         .IsUnique();
 
-                    b.ToTable("certificates", (string)null);
+                    b.ToTable("certificates", null, t =>
+                        {
+                            t.HasCheckConstraint("batch_with_its_decision", "(batch_id IS NULL) = (decision_id IS NULL)");
+                        });
                 });
 
             modelBuilder.Entity("LabVolatility.Laboratory.Instruments.Instrument", b =>
@@ -1056,6 +1485,95 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                     b.ToTable("laboratory_limits", (string)null);
                 });
 
+            modelBuilder.Entity("LabVolatility.Laboratory.Methods.CorrelationEntry", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<DateTimeOffset?>("ApprovedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("approved_at");
+
+                    b.Property<Guid?>("ApprovedBy")
+                        .HasColumnType("uuid")
+                        .HasColumnName("approved_by");
+
+                    b.Property<decimal>("Constant")
+                        .HasPrecision(28, 10)
+                        .HasColumnType("numeric(28,10)")
+                        .HasColumnName("constant");
+
+                    b.Property<DateTimeOffset>("DraftedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("drafted_at");
+
+                    b.Property<Guid>("DraftedBy")
+                        .HasColumnType("uuid")
+                        .HasColumnName("drafted_by");
+
+                    b.Property<DateOnly>("From")
+                        .HasColumnType("date")
+                        .HasColumnName("from");
+
+                    b.Property<decimal>("GasSlope")
+                        .HasPrecision(28, 10)
+                        .HasColumnType("numeric(28,10)")
+                        .HasColumnName("gas_slope");
+
+                    b.Property<string>("Method")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("method");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("integer")
+                        .HasColumnName("number");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasMaxLength(4000)
+                        .HasColumnType("character varying(4000)")
+                        .HasColumnName("source");
+
+                    b.Property<decimal>("TotalSlope")
+                        .HasPrecision(28, 10)
+                        .HasColumnType("numeric(28,10)")
+                        .HasColumnName("total_slope");
+
+                    b.Property<string>("Unit")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("unit");
+
+                    b.Property<DateOnly?>("Until")
+                        .HasColumnType("date")
+                        .HasColumnName("until");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("uuid")
+                        .HasColumnName("version");
+
+                    b.Property<DateTimeOffset?>("WithdrawnAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("withdrawn_at");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ApprovedBy");
+
+                    b.HasIndex("DraftedBy");
+
+                    b.HasIndex("Number")
+                        .IsUnique();
+
+                    b.ToTable("correlation_entries", (string)null);
+                });
+
             modelBuilder.Entity("LabVolatility.Laboratory.Methods.PrecisionEntry", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1167,6 +1685,55 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                     b.HasIndex("Method", "Quantity");
 
                     b.ToTable("precision_entries", (string)null);
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.People.OnCallTurn", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<DateTimeOffset>("EnteredAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("entered_at");
+
+                    b.Property<Guid>("EnteredBy")
+                        .HasColumnType("uuid")
+                        .HasColumnName("entered_by");
+
+                    b.Property<DateTimeOffset>("From")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("from");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("person_id");
+
+                    b.Property<string>("Phone")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("phone");
+
+                    b.Property<DateTimeOffset>("Until")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("until");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("uuid")
+                        .HasColumnName("version");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EnteredBy");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("Until");
+
+                    b.ToTable("on_call_turns", (string)null);
                 });
 
             modelBuilder.Entity("LabVolatility.Laboratory.People.Person", b =>
@@ -1449,6 +2016,45 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                     b.ToTable("assigned_tests", (string)null);
                 });
 
+            modelBuilder.Entity("LabVolatility.Laboratory.Samples.BlendContent", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<Guid>("By")
+                        .HasColumnType("uuid")
+                        .HasColumnName("by");
+
+                    b.Property<decimal>("EthanolPercent")
+                        .HasPrecision(28, 10)
+                        .HasColumnType("numeric(28,10)")
+                        .HasColumnName("ethanol_percent");
+
+                    b.Property<string>("Method")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("method");
+
+                    b.Property<Guid>("SampleId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("sample_id");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("By");
+
+                    b.HasIndex("SampleId");
+
+                    b.ToTable("blend_contents", (string)null);
+                });
+
             modelBuilder.Entity("LabVolatility.Laboratory.Samples.Container", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1600,6 +2206,12 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                         .HasColumnType("character varying(200)")
                         .HasColumnName("name");
 
+                    b.Property<string>("Parties")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("parties")
+                        .HasAnnotation("LabVolatility:Json", true);
+
                     b.Property<int>("ResultsInAll")
                         .HasColumnType("integer")
                         .HasColumnName("results_in_all");
@@ -1622,6 +2234,12 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                         .HasColumnName("tests")
                         .HasAnnotation("LabVolatility:Json", true);
 
+                    b.Property<string>("Tree")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("tree")
+                        .HasAnnotation("LabVolatility:Json", true);
+
                     b.Property<Guid>("Version")
                         .IsConcurrencyToken()
                         .HasColumnType("uuid")
@@ -1630,6 +2248,75 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                     b.HasKey("Code");
 
                     b.ToTable("grades", (string)null);
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Samples.HandBlend", b =>
+                {
+                    b.Property<Guid>("SampleId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("sample_id");
+
+                    b.Property<Guid>("BlendstockContainerId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("blendstock_container_id");
+
+                    b.Property<Guid>("BlendstockId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("blendstock_id");
+
+                    b.Property<string>("BlendstockVolume")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("blendstock_volume")
+                        .HasAnnotation("LabVolatility:Json", true);
+
+                    b.Property<string>("Confirmed")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("confirmed")
+                        .HasAnnotation("LabVolatility:Json", true);
+
+                    b.Property<string>("EthanolLot")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("ethanol_lot");
+
+                    b.Property<string>("EthanolVolume")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("ethanol_volume")
+                        .HasAnnotation("LabVolatility:Json", true);
+
+                    b.Property<DateTimeOffset>("MadeAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("made_at");
+
+                    b.Property<Guid>("MadeBy")
+                        .HasColumnType("uuid")
+                        .HasColumnName("made_by");
+
+                    b.Property<string>("Note")
+                        .HasMaxLength(4000)
+                        .HasColumnType("character varying(4000)")
+                        .HasColumnName("note");
+
+                    b.Property<string>("Temperature")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("temperature")
+                        .HasAnnotation("LabVolatility:Json", true);
+
+                    b.HasKey("SampleId");
+
+                    b.HasIndex("BlendstockContainerId")
+                        .IsUnique();
+
+                    b.HasIndex("BlendstockId");
+
+                    b.HasIndex("MadeBy");
+
+                    b.ToTable("hand_blends", (string)null);
                 });
 
             modelBuilder.Entity("LabVolatility.Laboratory.Samples.Sample", b =>
@@ -1680,6 +2367,10 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                     b.Property<Guid>("RegisteredBy")
                         .HasColumnType("uuid")
                         .HasColumnName("registered_by");
+
+                    b.Property<Guid?>("ResampleOf")
+                        .HasColumnType("uuid")
+                        .HasColumnName("resample_of");
 
                     b.Property<string>("SamplePointCode")
                         .HasColumnType("character varying(40)")
@@ -1739,6 +2430,8 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                     b.HasIndex("RegisteredAt");
 
                     b.HasIndex("RegisteredBy");
+
+                    b.HasIndex("ResampleOf");
 
                     b.HasIndex("SamplePointCode");
 
@@ -2142,6 +2835,71 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.HandoverNote", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.Batches.Batch", null)
+                        .WithMany()
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("By")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.Batches.Decision", null)
+                        .WithMany()
+                        .HasForeignKey("DecisionId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.HandoverTaken", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("By")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.Batches.HandoverNote", null)
+                        .WithOne("Taken")
+                        .HasForeignKey("LabVolatility.Laboratory.Batches.HandoverTaken", "NoteId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.PartyResult", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.Batches.Batch", null)
+                        .WithMany()
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("EnteredBy")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.PartyWithdrawal", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("By")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.Batches.PartyResult", null)
+                        .WithMany()
+                        .HasForeignKey("PartyResultId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("LabVolatility.Laboratory.Batches.ReviewMark", b =>
                 {
                     b.HasOne("LabVolatility.Laboratory.Batches.Decision", null)
@@ -2149,6 +2907,26 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                         .HasForeignKey("DecisionId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.StepTaken", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.Batches.Batch", null)
+                        .WithMany()
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("By")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.Samples.AssignedTest", null)
+                        .WithMany()
+                        .HasForeignKey("TestId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("LabVolatility.Laboratory.Bench.BenchDraft", b =>
@@ -2242,11 +3020,26 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                         .IsRequired();
                 });
 
-            modelBuilder.Entity("LabVolatility.Laboratory.Certificates.Certificate", b =>
+            modelBuilder.Entity("LabVolatility.Laboratory.Certificates.Cargo", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.Certificates.Certificate", null)
+                        .WithOne()
+                        .HasForeignKey("LabVolatility.Laboratory.Certificates.Cargo", "CertificateId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Certificates.CargoTank", b =>
                 {
                     b.HasOne("LabVolatility.Laboratory.Batches.Batch", null)
                         .WithMany()
                         .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.Certificates.Cargo", null)
+                        .WithMany("Tanks")
+                        .HasForeignKey("CertificateId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 
@@ -2255,6 +3048,25 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                         .HasForeignKey("DecisionId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.Samples.Tank", null)
+                        .WithMany()
+                        .HasForeignKey("TankCode")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Certificates.Certificate", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.Batches.Batch", null)
+                        .WithMany()
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("LabVolatility.Laboratory.Batches.Decision", null)
+                        .WithMany()
+                        .HasForeignKey("DecisionId")
+                        .OnDelete(DeleteBehavior.Restrict);
 
                     b.HasOne("LabVolatility.Laboratory.People.Person", null)
                         .WithMany()
@@ -2320,6 +3132,20 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("LabVolatility.Laboratory.Methods.CorrelationEntry", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("ApprovedBy")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("DraftedBy")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("LabVolatility.Laboratory.Methods.PrecisionEntry", b =>
                 {
                     b.HasOne("LabVolatility.Laboratory.People.Person", null)
@@ -2334,10 +3160,40 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("LabVolatility.Laboratory.People.OnCallTurn", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("EnteredBy")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("LabVolatility.Laboratory.Samples.AssignedTest", b =>
                 {
                     b.HasOne("LabVolatility.Laboratory.Samples.Sample", null)
                         .WithMany("Tests")
+                        .HasForeignKey("SampleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Samples.BlendContent", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("By")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.Samples.Sample", null)
+                        .WithMany()
                         .HasForeignKey("SampleId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
@@ -2366,6 +3222,33 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("LabVolatility.Laboratory.Samples.HandBlend", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.Samples.Container", null)
+                        .WithMany()
+                        .HasForeignKey("BlendstockContainerId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.Samples.Sample", null)
+                        .WithMany()
+                        .HasForeignKey("BlendstockId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("MadeBy")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.Samples.Sample", null)
+                        .WithOne()
+                        .HasForeignKey("LabVolatility.Laboratory.Samples.HandBlend", "SampleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("LabVolatility.Laboratory.Samples.Sample", b =>
                 {
                     b.HasOne("LabVolatility.Laboratory.Batches.Batch", null)
@@ -2389,6 +3272,11 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                         .HasForeignKey("RegisteredBy")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.Samples.Sample", null)
+                        .WithMany()
+                        .HasForeignKey("ResampleOf")
+                        .OnDelete(DeleteBehavior.Restrict);
 
                     b.HasOne("LabVolatility.Laboratory.Samples.SamplePoint", null)
                         .WithMany()
@@ -2473,6 +3361,11 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.HandoverNote", b =>
+                {
+                    b.Navigation("Taken");
+                });
+
             modelBuilder.Entity("LabVolatility.Laboratory.Bench.Determination", b =>
                 {
                     b.Navigation("Results");
@@ -2480,6 +3373,11 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                     b.Navigation("Revisions");
 
                     b.Navigation("TakenOn");
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Certificates.Cargo", b =>
+                {
+                    b.Navigation("Tanks");
                 });
 
             modelBuilder.Entity("LabVolatility.Laboratory.Samples.Container", b =>

@@ -250,6 +250,242 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                     b.ToTable("assessments", (string)null);
                 });
 
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.HandoverNote", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("id");
+
+                    b.Property<string>("AskedOf")
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("asked_of");
+
+                    b.Property<long>("At")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("at");
+
+                    b.Property<Guid>("BatchId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("batch_id");
+
+                    b.Property<Guid>("By")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("by");
+
+                    b.Property<string>("ByName")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("by_name");
+
+                    b.Property<Guid?>("DecisionId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("decision_id");
+
+                    b.Property<long?>("DueAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("due_at");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasMaxLength(4000)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("text");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("At");
+
+                    b.HasIndex("BatchId");
+
+                    b.HasIndex("By");
+
+                    b.HasIndex("DecisionId");
+
+                    b.ToTable("handover_notes", (string)null);
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.HandoverTaken", b =>
+                {
+                    b.Property<Guid>("NoteId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("note_id");
+
+                    b.Property<long>("At")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("at");
+
+                    b.Property<Guid>("By")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("by");
+
+                    b.Property<string>("ByName")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("by_name");
+
+                    b.HasKey("NoteId");
+
+                    b.HasIndex("By");
+
+                    b.ToTable("handover_takings", (string)null);
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.PartyResult", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("id");
+
+                    b.Property<Guid>("BatchId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("batch_id");
+
+                    b.Property<string>("Correlation")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("correlation");
+
+                    b.Property<int>("Count")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("count");
+
+                    b.Property<string>("Edition")
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("edition");
+
+                    b.Property<long>("EnteredAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("entered_at");
+
+                    b.Property<Guid>("EnteredBy")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("entered_by");
+
+                    b.Property<string>("EnteredByName")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("entered_by_name");
+
+                    b.Property<bool>("Hazy")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("hazy");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Laboratory")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("laboratory");
+
+                    b.Property<DateOnly>("MeasuredOn")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("measured_on");
+
+                    b.Property<string>("Method")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("method");
+
+                    b.Property<string>("Party")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("party");
+
+                    b.Property<string>("Quantity")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("quantity");
+
+                    b.Property<string>("Reference")
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("reference");
+
+                    b.Property<string>("SampleNumber")
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("sample_number");
+
+                    b.Property<string>("Seals")
+                        .HasMaxLength(4000)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("seals");
+
+                    b.Property<string>("Typed")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("typed");
+
+                    b.Property<string>("Unit")
+                        .IsRequired()
+                        .HasMaxLength(16)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("unit");
+
+                    b.Property<decimal>("Value")
+                        .HasPrecision(28, 10)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("value");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("BatchId");
+
+                    b.HasIndex("EnteredBy");
+
+                    b.ToTable("party_results", (string)null);
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.PartyWithdrawal", b =>
+                {
+                    b.Property<Guid>("PartyResultId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("party_result_id");
+
+                    b.Property<long>("At")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("at");
+
+                    b.Property<Guid>("By")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("by");
+
+                    b.Property<string>("ByName")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("by_name");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(4000)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("reason");
+
+                    b.HasKey("PartyResultId");
+
+                    b.HasIndex("By");
+
+                    b.ToTable("party_withdrawals", (string)null);
+                });
+
             modelBuilder.Entity("LabVolatility.Laboratory.Batches.ReviewMark", b =>
                 {
                     b.Property<Guid>("Id")
@@ -276,6 +512,97 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                     b.HasIndex("DecisionId");
 
                     b.ToTable("review_marks", (string)null);
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.StepTaken", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("id");
+
+                    b.Property<long>("At")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("at");
+
+                    b.Property<Guid>("BatchId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("batch_id");
+
+                    b.Property<string>("Branch")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("branch")
+                        .HasAnnotation("LabVolatility:Json", true);
+
+                    b.Property<Guid>("By")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("by");
+
+                    b.Property<string>("ByName")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("by_name");
+
+                    b.Property<string>("Found")
+                        .IsRequired()
+                        .HasMaxLength(4000)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("found");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Occasion")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("occasion");
+
+                    b.Property<int>("Place")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("place");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(4000)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("reason");
+
+                    b.Property<string>("Samples")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("samples")
+                        .HasAnnotation("LabVolatility:Json", true);
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("subject");
+
+                    b.Property<Guid?>("TestId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("test_id");
+
+                    b.Property<int?>("Wanted")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("wanted");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("By");
+
+                    b.HasIndex("TestId");
+
+                    b.HasIndex("BatchId", "Occasion", "Subject", "Place")
+                        .IsUnique();
+
+                    b.ToTable("steps_taken", (string)null);
                 });
 
             modelBuilder.Entity("LabVolatility.Laboratory.Bench.BenchDraft", b =>
@@ -594,6 +921,105 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                     b.ToTable("taken_ons", (string)null);
                 });
 
+            modelBuilder.Entity("LabVolatility.Laboratory.Certificates.Cargo", b =>
+                {
+                    b.Property<Guid>("CertificateId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("certificate_id");
+
+                    b.Property<string>("Berth")
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("berth");
+
+                    b.Property<string>("Port")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("port");
+
+                    b.Property<string>("Product")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("product");
+
+                    b.Property<string>("Reference")
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("reference");
+
+                    b.Property<string>("Remarks")
+                        .HasMaxLength(4000)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("remarks");
+
+                    b.Property<string>("Ship")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("ship");
+
+                    b.Property<string>("Stage")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("stage");
+
+                    b.Property<string>("Voyage")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("voyage");
+
+                    b.Property<string>("WhyGradesDiffer")
+                        .HasMaxLength(4000)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("why_grades_differ");
+
+                    b.HasKey("CertificateId");
+
+                    b.ToTable("cargoes", (string)null);
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Certificates.CargoTank", b =>
+                {
+                    b.Property<Guid>("CertificateId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("certificate_id");
+
+                    b.Property<int>("Place")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("place");
+
+                    b.Property<Guid>("BatchId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("batch_id");
+
+                    b.Property<Guid>("DecisionId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("decision_id");
+
+                    b.Property<string>("TankCode")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("tank_code");
+
+                    b.HasKey("CertificateId", "Place");
+
+                    b.HasIndex("BatchId");
+
+                    b.HasIndex("DecisionId");
+
+                    b.HasIndex("TankCode");
+
+                    b.HasIndex("CertificateId", "TankCode")
+                        .IsUnique();
+
+                    b.ToTable("cargo_tanks", (string)null);
+                });
+
             modelBuilder.Entity("LabVolatility.Laboratory.Certificates.Certificate", b =>
                 {
                     b.Property<Guid>("Id")
@@ -601,7 +1027,7 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                         .HasColumnType("TEXT")
                         .HasColumnName("id");
 
-                    b.Property<Guid>("BatchId")
+                    b.Property<Guid?>("BatchId")
                         .HasColumnType("TEXT")
                         .HasColumnName("batch_id");
 
@@ -616,7 +1042,7 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                         .HasColumnType("TEXT")
                         .HasColumnName("content");
 
-                    b.Property<Guid>("DecisionId")
+                    b.Property<Guid?>("DecisionId")
                         .HasColumnType("TEXT")
                         .HasColumnName("decision_id");
 
@@ -677,7 +1103,10 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                     b.HasIndex("Number", "Revision")
                         .IsUnique();
 
-                    b.ToTable("certificates", (string)null);
+                    b.ToTable("certificates", null, t =>
+                        {
+                            t.HasCheckConstraint("batch_with_its_decision", "(batch_id IS NULL) = (decision_id IS NULL)");
+                        });
                 });
 
             modelBuilder.Entity("LabVolatility.Laboratory.Instruments.Instrument", b =>
@@ -1054,6 +1483,95 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                     b.ToTable("laboratory_limits", (string)null);
                 });
 
+            modelBuilder.Entity("LabVolatility.Laboratory.Methods.CorrelationEntry", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("id");
+
+                    b.Property<long?>("ApprovedAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("approved_at");
+
+                    b.Property<Guid?>("ApprovedBy")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("approved_by");
+
+                    b.Property<decimal>("Constant")
+                        .HasPrecision(28, 10)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("constant");
+
+                    b.Property<long>("DraftedAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("drafted_at");
+
+                    b.Property<Guid>("DraftedBy")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("drafted_by");
+
+                    b.Property<DateOnly>("From")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("from");
+
+                    b.Property<decimal>("GasSlope")
+                        .HasPrecision(28, 10)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("gas_slope");
+
+                    b.Property<string>("Method")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("method");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("number");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasMaxLength(4000)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("source");
+
+                    b.Property<decimal>("TotalSlope")
+                        .HasPrecision(28, 10)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("total_slope");
+
+                    b.Property<string>("Unit")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("unit");
+
+                    b.Property<DateOnly?>("Until")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("until");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("version");
+
+                    b.Property<long?>("WithdrawnAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("withdrawn_at");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ApprovedBy");
+
+                    b.HasIndex("DraftedBy");
+
+                    b.HasIndex("Number")
+                        .IsUnique();
+
+                    b.ToTable("correlation_entries", (string)null);
+                });
+
             modelBuilder.Entity("LabVolatility.Laboratory.Methods.PrecisionEntry", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1165,6 +1683,55 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                     b.HasIndex("Method", "Quantity");
 
                     b.ToTable("precision_entries", (string)null);
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.People.OnCallTurn", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("id");
+
+                    b.Property<long>("EnteredAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("entered_at");
+
+                    b.Property<Guid>("EnteredBy")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("entered_by");
+
+                    b.Property<long>("From")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("from");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("person_id");
+
+                    b.Property<string>("Phone")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("phone");
+
+                    b.Property<long>("Until")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("until");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("version");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EnteredBy");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("Until");
+
+                    b.ToTable("on_call_turns", (string)null);
                 });
 
             modelBuilder.Entity("LabVolatility.Laboratory.People.Person", b =>
@@ -1447,6 +2014,45 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                     b.ToTable("assigned_tests", (string)null);
                 });
 
+            modelBuilder.Entity("LabVolatility.Laboratory.Samples.BlendContent", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("id");
+
+                    b.Property<long>("At")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("at");
+
+                    b.Property<Guid>("By")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("by");
+
+                    b.Property<decimal>("EthanolPercent")
+                        .HasPrecision(28, 10)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("ethanol_percent");
+
+                    b.Property<string>("Method")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("method");
+
+                    b.Property<Guid>("SampleId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("sample_id");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("By");
+
+                    b.HasIndex("SampleId");
+
+                    b.ToTable("blend_contents", (string)null);
+                });
+
             modelBuilder.Entity("LabVolatility.Laboratory.Samples.Container", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1598,6 +2204,12 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                         .HasColumnType("TEXT")
                         .HasColumnName("name");
 
+                    b.Property<string>("Parties")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("parties")
+                        .HasAnnotation("LabVolatility:Json", true);
+
                     b.Property<int>("ResultsInAll")
                         .HasColumnType("INTEGER")
                         .HasColumnName("results_in_all");
@@ -1620,6 +2232,12 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                         .HasColumnName("tests")
                         .HasAnnotation("LabVolatility:Json", true);
 
+                    b.Property<string>("Tree")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("tree")
+                        .HasAnnotation("LabVolatility:Json", true);
+
                     b.Property<Guid>("Version")
                         .IsConcurrencyToken()
                         .HasColumnType("TEXT")
@@ -1628,6 +2246,75 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                     b.HasKey("Code");
 
                     b.ToTable("grades", (string)null);
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Samples.HandBlend", b =>
+                {
+                    b.Property<Guid>("SampleId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("sample_id");
+
+                    b.Property<Guid>("BlendstockContainerId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("blendstock_container_id");
+
+                    b.Property<Guid>("BlendstockId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("blendstock_id");
+
+                    b.Property<string>("BlendstockVolume")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("blendstock_volume")
+                        .HasAnnotation("LabVolatility:Json", true);
+
+                    b.Property<string>("Confirmed")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("confirmed")
+                        .HasAnnotation("LabVolatility:Json", true);
+
+                    b.Property<string>("EthanolLot")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("ethanol_lot");
+
+                    b.Property<string>("EthanolVolume")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("ethanol_volume")
+                        .HasAnnotation("LabVolatility:Json", true);
+
+                    b.Property<long>("MadeAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("made_at");
+
+                    b.Property<Guid>("MadeBy")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("made_by");
+
+                    b.Property<string>("Note")
+                        .HasMaxLength(4000)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("note");
+
+                    b.Property<string>("Temperature")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("temperature")
+                        .HasAnnotation("LabVolatility:Json", true);
+
+                    b.HasKey("SampleId");
+
+                    b.HasIndex("BlendstockContainerId")
+                        .IsUnique();
+
+                    b.HasIndex("BlendstockId");
+
+                    b.HasIndex("MadeBy");
+
+                    b.ToTable("hand_blends", (string)null);
                 });
 
             modelBuilder.Entity("LabVolatility.Laboratory.Samples.Sample", b =>
@@ -1678,6 +2365,10 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                     b.Property<Guid>("RegisteredBy")
                         .HasColumnType("TEXT")
                         .HasColumnName("registered_by");
+
+                    b.Property<Guid?>("ResampleOf")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("resample_of");
 
                     b.Property<string>("SamplePointCode")
                         .HasColumnType("TEXT")
@@ -1737,6 +2428,8 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                     b.HasIndex("RegisteredAt");
 
                     b.HasIndex("RegisteredBy");
+
+                    b.HasIndex("ResampleOf");
 
                     b.HasIndex("SamplePointCode");
 
@@ -2136,6 +2829,71 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.HandoverNote", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.Batches.Batch", null)
+                        .WithMany()
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("By")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.Batches.Decision", null)
+                        .WithMany()
+                        .HasForeignKey("DecisionId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.HandoverTaken", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("By")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.Batches.HandoverNote", null)
+                        .WithOne("Taken")
+                        .HasForeignKey("LabVolatility.Laboratory.Batches.HandoverTaken", "NoteId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.PartyResult", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.Batches.Batch", null)
+                        .WithMany()
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("EnteredBy")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.PartyWithdrawal", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("By")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.Batches.PartyResult", null)
+                        .WithMany()
+                        .HasForeignKey("PartyResultId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("LabVolatility.Laboratory.Batches.ReviewMark", b =>
                 {
                     b.HasOne("LabVolatility.Laboratory.Batches.Decision", null)
@@ -2143,6 +2901,26 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                         .HasForeignKey("DecisionId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.StepTaken", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.Batches.Batch", null)
+                        .WithMany()
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("By")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.Samples.AssignedTest", null)
+                        .WithMany()
+                        .HasForeignKey("TestId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("LabVolatility.Laboratory.Bench.BenchDraft", b =>
@@ -2236,11 +3014,26 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                         .IsRequired();
                 });
 
-            modelBuilder.Entity("LabVolatility.Laboratory.Certificates.Certificate", b =>
+            modelBuilder.Entity("LabVolatility.Laboratory.Certificates.Cargo", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.Certificates.Certificate", null)
+                        .WithOne()
+                        .HasForeignKey("LabVolatility.Laboratory.Certificates.Cargo", "CertificateId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Certificates.CargoTank", b =>
                 {
                     b.HasOne("LabVolatility.Laboratory.Batches.Batch", null)
                         .WithMany()
                         .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.Certificates.Cargo", null)
+                        .WithMany("Tanks")
+                        .HasForeignKey("CertificateId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 
@@ -2249,6 +3042,25 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                         .HasForeignKey("DecisionId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.Samples.Tank", null)
+                        .WithMany()
+                        .HasForeignKey("TankCode")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Certificates.Certificate", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.Batches.Batch", null)
+                        .WithMany()
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("LabVolatility.Laboratory.Batches.Decision", null)
+                        .WithMany()
+                        .HasForeignKey("DecisionId")
+                        .OnDelete(DeleteBehavior.Restrict);
 
                     b.HasOne("LabVolatility.Laboratory.People.Person", null)
                         .WithMany()
@@ -2314,6 +3126,20 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("LabVolatility.Laboratory.Methods.CorrelationEntry", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("ApprovedBy")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("DraftedBy")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("LabVolatility.Laboratory.Methods.PrecisionEntry", b =>
                 {
                     b.HasOne("LabVolatility.Laboratory.People.Person", null)
@@ -2328,10 +3154,40 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("LabVolatility.Laboratory.People.OnCallTurn", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("EnteredBy")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("LabVolatility.Laboratory.Samples.AssignedTest", b =>
                 {
                     b.HasOne("LabVolatility.Laboratory.Samples.Sample", null)
                         .WithMany("Tests")
+                        .HasForeignKey("SampleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Samples.BlendContent", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("By")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.Samples.Sample", null)
+                        .WithMany()
                         .HasForeignKey("SampleId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
@@ -2360,6 +3216,33 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("LabVolatility.Laboratory.Samples.HandBlend", b =>
+                {
+                    b.HasOne("LabVolatility.Laboratory.Samples.Container", null)
+                        .WithMany()
+                        .HasForeignKey("BlendstockContainerId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.Samples.Sample", null)
+                        .WithMany()
+                        .HasForeignKey("BlendstockId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("MadeBy")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.Samples.Sample", null)
+                        .WithOne()
+                        .HasForeignKey("LabVolatility.Laboratory.Samples.HandBlend", "SampleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("LabVolatility.Laboratory.Samples.Sample", b =>
                 {
                     b.HasOne("LabVolatility.Laboratory.Batches.Batch", null)
@@ -2383,6 +3266,11 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                         .HasForeignKey("RegisteredBy")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("LabVolatility.Laboratory.Samples.Sample", null)
+                        .WithMany()
+                        .HasForeignKey("ResampleOf")
+                        .OnDelete(DeleteBehavior.Restrict);
 
                     b.HasOne("LabVolatility.Laboratory.Samples.SamplePoint", null)
                         .WithMany()
@@ -2467,6 +3355,11 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("LabVolatility.Laboratory.Batches.HandoverNote", b =>
+                {
+                    b.Navigation("Taken");
+                });
+
             modelBuilder.Entity("LabVolatility.Laboratory.Bench.Determination", b =>
                 {
                     b.Navigation("Results");
@@ -2474,6 +3367,11 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                     b.Navigation("Revisions");
 
                     b.Navigation("TakenOn");
+                });
+
+            modelBuilder.Entity("LabVolatility.Laboratory.Certificates.Cargo", b =>
+                {
+                    b.Navigation("Tanks");
                 });
 
             modelBuilder.Entity("LabVolatility.Laboratory.Samples.Container", b =>

@@ -87,6 +87,8 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                     rule = table.Column<string>(type: "TEXT", maxLength: 100, nullable: false),
                     confidence = table.Column<decimal>(type: "TEXT", precision: 28, scale: 10, nullable: false),
                     results_in_all = table.Column<int>(type: "INTEGER", nullable: false),
+                    tree = table.Column<string>(type: "TEXT", nullable: false),
+                    parties = table.Column<string>(type: "TEXT", nullable: false),
                     active = table.Column<bool>(type: "INTEGER", nullable: false),
                     version = table.Column<Guid>(type: "TEXT", nullable: false)
                 },
@@ -187,6 +189,44 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                         column: x => x.grade_code,
                         principalTable: "grades",
                         principalColumn: "code",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "correlation_entries",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    number = table.Column<int>(type: "INTEGER", nullable: false),
+                    method = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    total_slope = table.Column<decimal>(type: "TEXT", precision: 28, scale: 10, nullable: false),
+                    gas_slope = table.Column<decimal>(type: "TEXT", precision: 28, scale: 10, nullable: false),
+                    constant = table.Column<decimal>(type: "TEXT", precision: 28, scale: 10, nullable: false),
+                    unit = table.Column<string>(type: "TEXT", maxLength: 100, nullable: false),
+                    from = table.Column<DateOnly>(type: "TEXT", nullable: false),
+                    until = table.Column<DateOnly>(type: "TEXT", nullable: true),
+                    source = table.Column<string>(type: "TEXT", maxLength: 4000, nullable: false),
+                    drafted_by = table.Column<Guid>(type: "TEXT", nullable: false),
+                    drafted_at = table.Column<long>(type: "INTEGER", nullable: false),
+                    approved_by = table.Column<Guid>(type: "TEXT", nullable: true),
+                    approved_at = table.Column<long>(type: "INTEGER", nullable: true),
+                    withdrawn_at = table.Column<long>(type: "INTEGER", nullable: true),
+                    version = table.Column<Guid>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_correlation_entries", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_correlation_entries_people_approved_by",
+                        column: x => x.approved_by,
+                        principalTable: "people",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_correlation_entries_people_drafted_by",
+                        column: x => x.drafted_by,
+                        principalTable: "people",
+                        principalColumn: "id",
                         onDelete: ReferentialAction.Restrict);
                 });
 
@@ -312,6 +352,36 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                     table.ForeignKey(
                         name: "FK_laboratory_limits_people_drafted_by",
                         column: x => x.drafted_by,
+                        principalTable: "people",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "on_call_turns",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    person_id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    phone = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
+                    from = table.Column<long>(type: "INTEGER", nullable: false),
+                    until = table.Column<long>(type: "INTEGER", nullable: false),
+                    entered_at = table.Column<long>(type: "INTEGER", nullable: false),
+                    entered_by = table.Column<Guid>(type: "TEXT", nullable: false),
+                    version = table.Column<Guid>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_on_call_turns", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_on_call_turns_people_entered_by",
+                        column: x => x.entered_by,
+                        principalTable: "people",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_on_call_turns_people_person_id",
+                        column: x => x.person_id,
                         principalTable: "people",
                         principalColumn: "id",
                         onDelete: ReferentialAction.Restrict);
@@ -580,6 +650,49 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "party_results",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    batch_id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    kind = table.Column<string>(type: "TEXT", maxLength: 100, nullable: false),
+                    party = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
+                    laboratory = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
+                    sample_number = table.Column<string>(type: "TEXT", maxLength: 40, nullable: true),
+                    quantity = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    correlation = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    method = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    edition = table.Column<string>(type: "TEXT", maxLength: 40, nullable: true),
+                    typed = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
+                    value = table.Column<decimal>(type: "TEXT", precision: 28, scale: 10, nullable: false),
+                    unit = table.Column<string>(type: "TEXT", maxLength: 16, nullable: false),
+                    count = table.Column<int>(type: "INTEGER", nullable: false),
+                    hazy = table.Column<bool>(type: "INTEGER", nullable: false),
+                    measured_on = table.Column<DateOnly>(type: "TEXT", nullable: false),
+                    reference = table.Column<string>(type: "TEXT", maxLength: 200, nullable: true),
+                    seals = table.Column<string>(type: "TEXT", maxLength: 4000, nullable: true),
+                    entered_by = table.Column<Guid>(type: "TEXT", nullable: false),
+                    entered_by_name = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
+                    entered_at = table.Column<long>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_party_results", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_party_results_batches_batch_id",
+                        column: x => x.batch_id,
+                        principalTable: "batches",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_party_results_people_entered_by",
+                        column: x => x.entered_by,
+                        principalTable: "people",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "samples",
                 columns: table => new
                 {
@@ -601,6 +714,7 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                     verdict_note = table.Column<string>(type: "TEXT", maxLength: 4000, nullable: true),
                     verdict_by = table.Column<Guid>(type: "TEXT", nullable: true),
                     note = table.Column<string>(type: "TEXT", maxLength: 4000, nullable: true),
+                    resample_of = table.Column<Guid>(type: "TEXT", nullable: true),
                     version = table.Column<Guid>(type: "TEXT", nullable: false)
                 },
                 constraints: table =>
@@ -641,6 +755,12 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                         column: x => x.sample_point_code,
                         principalTable: "sample_points",
                         principalColumn: "code",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_samples_samples_resample_of",
+                        column: x => x.resample_of,
+                        principalTable: "samples",
+                        principalColumn: "id",
                         onDelete: ReferentialAction.Restrict);
                     table.ForeignKey(
                         name: "FK_samples_tanks_tank_code",
@@ -693,6 +813,33 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "party_withdrawals",
+                columns: table => new
+                {
+                    party_result_id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    by = table.Column<Guid>(type: "TEXT", nullable: false),
+                    by_name = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
+                    at = table.Column<long>(type: "INTEGER", nullable: false),
+                    reason = table.Column<string>(type: "TEXT", maxLength: 4000, nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_party_withdrawals", x => x.party_result_id);
+                    table.ForeignKey(
+                        name: "FK_party_withdrawals_party_results_party_result_id",
+                        column: x => x.party_result_id,
+                        principalTable: "party_results",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_party_withdrawals_people_by",
+                        column: x => x.by,
+                        principalTable: "people",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "assigned_tests",
                 columns: table => new
                 {
@@ -711,6 +858,34 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                     table.PrimaryKey("PK_assigned_tests", x => x.id);
                     table.ForeignKey(
                         name: "FK_assigned_tests_samples_sample_id",
+                        column: x => x.sample_id,
+                        principalTable: "samples",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "blend_contents",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    sample_id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ethanol_percent = table.Column<decimal>(type: "TEXT", precision: 28, scale: 10, nullable: false),
+                    method = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
+                    at = table.Column<long>(type: "INTEGER", nullable: false),
+                    by = table.Column<Guid>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_blend_contents", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_blend_contents_people_by",
+                        column: x => x.by,
+                        principalTable: "people",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_blend_contents_samples_sample_id",
                         column: x => x.sample_id,
                         principalTable: "samples",
                         principalColumn: "id",
@@ -756,8 +931,8 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                     id = table.Column<Guid>(type: "TEXT", nullable: false),
                     number = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
                     revision = table.Column<int>(type: "INTEGER", nullable: false),
-                    batch_id = table.Column<Guid>(type: "TEXT", nullable: false),
-                    decision_id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    batch_id = table.Column<Guid>(type: "TEXT", nullable: true),
+                    decision_id = table.Column<Guid>(type: "TEXT", nullable: true),
                     replaces_id = table.Column<Guid>(type: "TEXT", nullable: true),
                     replaces_reason = table.Column<string>(type: "TEXT", maxLength: 4000, nullable: true),
                     check_code = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
@@ -770,6 +945,7 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_certificates", x => x.id);
+                    table.CheckConstraint("batch_with_its_decision", "(batch_id IS NULL) = (decision_id IS NULL)");
                     table.ForeignKey(
                         name: "FK_certificates_batches_batch_id",
                         column: x => x.batch_id,
@@ -791,6 +967,43 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                     table.ForeignKey(
                         name: "FK_certificates_people_issued_by",
                         column: x => x.issued_by,
+                        principalTable: "people",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "handover_notes",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    batch_id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    decision_id = table.Column<Guid>(type: "TEXT", nullable: true),
+                    text = table.Column<string>(type: "TEXT", maxLength: 4000, nullable: false),
+                    asked_of = table.Column<string>(type: "TEXT", maxLength: 200, nullable: true),
+                    due_at = table.Column<long>(type: "INTEGER", nullable: true),
+                    by = table.Column<Guid>(type: "TEXT", nullable: false),
+                    by_name = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
+                    at = table.Column<long>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_handover_notes", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_handover_notes_batches_batch_id",
+                        column: x => x.batch_id,
+                        principalTable: "batches",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_handover_notes_decisions_decision_id",
+                        column: x => x.decision_id,
+                        principalTable: "decisions",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_handover_notes_people_by",
+                        column: x => x.by,
                         principalTable: "people",
                         principalColumn: "id",
                         onDelete: ReferentialAction.Restrict);
@@ -838,6 +1051,49 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                     table.ForeignKey(
                         name: "FK_bench_drafts_people_person_id",
                         column: x => x.person_id,
+                        principalTable: "people",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "steps_taken",
+                columns: table => new
+                {
+                    id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    batch_id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    occasion = table.Column<string>(type: "TEXT", maxLength: 100, nullable: false),
+                    subject = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    place = table.Column<int>(type: "INTEGER", nullable: false),
+                    branch = table.Column<string>(type: "TEXT", nullable: false),
+                    kind = table.Column<string>(type: "TEXT", maxLength: 100, nullable: false),
+                    test_id = table.Column<Guid>(type: "TEXT", nullable: true),
+                    wanted = table.Column<int>(type: "INTEGER", nullable: true),
+                    samples = table.Column<string>(type: "TEXT", nullable: false),
+                    found = table.Column<string>(type: "TEXT", maxLength: 4000, nullable: false),
+                    reason = table.Column<string>(type: "TEXT", maxLength: 4000, nullable: false),
+                    by = table.Column<Guid>(type: "TEXT", nullable: false),
+                    by_name = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
+                    at = table.Column<long>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_steps_taken", x => x.id);
+                    table.ForeignKey(
+                        name: "FK_steps_taken_assigned_tests_test_id",
+                        column: x => x.test_id,
+                        principalTable: "assigned_tests",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_steps_taken_batches_batch_id",
+                        column: x => x.batch_id,
+                        principalTable: "batches",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_steps_taken_people_by",
+                        column: x => x.by,
                         principalTable: "people",
                         principalColumn: "id",
                         onDelete: ReferentialAction.Restrict);
@@ -926,6 +1182,103 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                         name: "FK_determinations_samples_sample_id",
                         column: x => x.sample_id,
                         principalTable: "samples",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "hand_blends",
+                columns: table => new
+                {
+                    sample_id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    blendstock_id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    blendstock_container_id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ethanol_lot = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
+                    blendstock_volume = table.Column<string>(type: "TEXT", nullable: false),
+                    ethanol_volume = table.Column<string>(type: "TEXT", nullable: false),
+                    temperature = table.Column<string>(type: "TEXT", nullable: false),
+                    made_at = table.Column<long>(type: "INTEGER", nullable: false),
+                    made_by = table.Column<Guid>(type: "TEXT", nullable: false),
+                    confirmed = table.Column<string>(type: "TEXT", nullable: false),
+                    note = table.Column<string>(type: "TEXT", maxLength: 4000, nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_hand_blends", x => x.sample_id);
+                    table.ForeignKey(
+                        name: "FK_hand_blends_containers_blendstock_container_id",
+                        column: x => x.blendstock_container_id,
+                        principalTable: "containers",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_hand_blends_people_made_by",
+                        column: x => x.made_by,
+                        principalTable: "people",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_hand_blends_samples_blendstock_id",
+                        column: x => x.blendstock_id,
+                        principalTable: "samples",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_hand_blends_samples_sample_id",
+                        column: x => x.sample_id,
+                        principalTable: "samples",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "cargoes",
+                columns: table => new
+                {
+                    certificate_id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ship = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
+                    voyage = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
+                    port = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
+                    berth = table.Column<string>(type: "TEXT", maxLength: 200, nullable: true),
+                    stage = table.Column<string>(type: "TEXT", maxLength: 100, nullable: false),
+                    product = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
+                    why_grades_differ = table.Column<string>(type: "TEXT", maxLength: 4000, nullable: true),
+                    reference = table.Column<string>(type: "TEXT", maxLength: 200, nullable: true),
+                    remarks = table.Column<string>(type: "TEXT", maxLength: 4000, nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_cargoes", x => x.certificate_id);
+                    table.ForeignKey(
+                        name: "FK_cargoes_certificates_certificate_id",
+                        column: x => x.certificate_id,
+                        principalTable: "certificates",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "handover_takings",
+                columns: table => new
+                {
+                    note_id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    by = table.Column<Guid>(type: "TEXT", nullable: false),
+                    by_name = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
+                    at = table.Column<long>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_handover_takings", x => x.note_id);
+                    table.ForeignKey(
+                        name: "FK_handover_takings_handover_notes_note_id",
+                        column: x => x.note_id,
+                        principalTable: "handover_notes",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_handover_takings_people_by",
+                        column: x => x.by,
+                        principalTable: "people",
                         principalColumn: "id",
                         onDelete: ReferentialAction.Restrict);
                 });
@@ -1022,6 +1375,45 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                         onDelete: ReferentialAction.Restrict);
                 });
 
+            migrationBuilder.CreateTable(
+                name: "cargo_tanks",
+                columns: table => new
+                {
+                    certificate_id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    place = table.Column<int>(type: "INTEGER", nullable: false),
+                    tank_code = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    batch_id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    decision_id = table.Column<Guid>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_cargo_tanks", x => new { x.certificate_id, x.place });
+                    table.ForeignKey(
+                        name: "FK_cargo_tanks_batches_batch_id",
+                        column: x => x.batch_id,
+                        principalTable: "batches",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_cargo_tanks_cargoes_certificate_id",
+                        column: x => x.certificate_id,
+                        principalTable: "cargoes",
+                        principalColumn: "certificate_id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_cargo_tanks_decisions_decision_id",
+                        column: x => x.decision_id,
+                        principalTable: "decisions",
+                        principalColumn: "id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_cargo_tanks_tanks_tank_code",
+                        column: x => x.tank_code,
+                        principalTable: "tanks",
+                        principalColumn: "code",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
             migrationBuilder.CreateIndex(
                 name: "IX_assessments_batch_id_at",
                 table: "assessments",
@@ -1090,6 +1482,37 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                 unique: true);
 
             migrationBuilder.CreateIndex(
+                name: "IX_blend_contents_by",
+                table: "blend_contents",
+                column: "by");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_blend_contents_sample_id",
+                table: "blend_contents",
+                column: "sample_id");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_cargo_tanks_batch_id",
+                table: "cargo_tanks",
+                column: "batch_id");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_cargo_tanks_certificate_id_tank_code",
+                table: "cargo_tanks",
+                columns: new[] { "certificate_id", "tank_code" },
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_cargo_tanks_decision_id",
+                table: "cargo_tanks",
+                column: "decision_id");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_cargo_tanks_tank_code",
+                table: "cargo_tanks",
+                column: "tank_code");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_certificates_batch_id",
                 table: "certificates",
                 column: "batch_id");
@@ -1147,6 +1570,22 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                 name: "IX_containers_sample_id_number",
                 table: "containers",
                 columns: new[] { "sample_id", "number" },
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_correlation_entries_approved_by",
+                table: "correlation_entries",
+                column: "approved_by");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_correlation_entries_drafted_by",
+                table: "correlation_entries",
+                column: "drafted_by");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_correlation_entries_number",
+                table: "correlation_entries",
+                column: "number",
                 unique: true);
 
             migrationBuilder.CreateIndex(
@@ -1231,6 +1670,47 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                 column: "confirmed_by");
 
             migrationBuilder.CreateIndex(
+                name: "IX_hand_blends_blendstock_container_id",
+                table: "hand_blends",
+                column: "blendstock_container_id",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_hand_blends_blendstock_id",
+                table: "hand_blends",
+                column: "blendstock_id");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_hand_blends_made_by",
+                table: "hand_blends",
+                column: "made_by");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_handover_notes_at",
+                table: "handover_notes",
+                column: "at");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_handover_notes_batch_id",
+                table: "handover_notes",
+                column: "batch_id");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_handover_notes_by",
+                table: "handover_notes",
+                column: "by");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_handover_notes_decision_id",
+                table: "handover_notes",
+                column: "decision_id");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_handover_takings_by",
+                table: "handover_takings",
+                column: "by");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_interface_keys_hash",
                 table: "interface_keys",
                 column: "hash",
@@ -1275,6 +1755,36 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                 name: "IX_laboratory_limits_key",
                 table: "laboratory_limits",
                 column: "key");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_on_call_turns_entered_by",
+                table: "on_call_turns",
+                column: "entered_by");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_on_call_turns_person_id",
+                table: "on_call_turns",
+                column: "person_id");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_on_call_turns_until",
+                table: "on_call_turns",
+                column: "until");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_party_results_batch_id",
+                table: "party_results",
+                column: "batch_id");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_party_results_entered_by",
+                table: "party_results",
+                column: "entered_by");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_party_withdrawals_by",
+                table: "party_withdrawals",
+                column: "by");
 
             migrationBuilder.CreateIndex(
                 name: "EmailIndex",
@@ -1364,6 +1874,11 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                 column: "registered_by");
 
             migrationBuilder.CreateIndex(
+                name: "IX_samples_resample_of",
+                table: "samples",
+                column: "resample_of");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_samples_sample_point_code",
                 table: "samples",
                 column: "sample_point_code");
@@ -1377,6 +1892,22 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                 name: "IX_samples_verdict_by",
                 table: "samples",
                 column: "verdict_by");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_steps_taken_batch_id_occasion_subject_place",
+                table: "steps_taken",
+                columns: new[] { "batch_id", "occasion", "subject", "place" },
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_steps_taken_by",
+                table: "steps_taken",
+                column: "by");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_steps_taken_test_id",
+                table: "steps_taken",
+                column: "test_id");
 
             migrationBuilder.CreateIndex(
                 name: "IX_taken_ons_person_id",
@@ -1419,13 +1950,19 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                 name: "bench_drafts");
 
             migrationBuilder.DropTable(
-                name: "certificates");
+                name: "blend_contents");
+
+            migrationBuilder.DropTable(
+                name: "cargo_tanks");
 
             migrationBuilder.DropTable(
                 name: "commands");
 
             migrationBuilder.DropTable(
                 name: "container_openings");
+
+            migrationBuilder.DropTable(
+                name: "correlation_entries");
 
             migrationBuilder.DropTable(
                 name: "counters");
@@ -1440,6 +1977,12 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                 name: "fact_confirmations");
 
             migrationBuilder.DropTable(
+                name: "hand_blends");
+
+            migrationBuilder.DropTable(
+                name: "handover_takings");
+
+            migrationBuilder.DropTable(
                 name: "interface_keys");
 
             migrationBuilder.DropTable(
@@ -1450,6 +1993,12 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
 
             migrationBuilder.DropTable(
                 name: "laboratory_settings");
+
+            migrationBuilder.DropTable(
+                name: "on_call_turns");
+
+            migrationBuilder.DropTable(
+                name: "party_withdrawals");
 
             migrationBuilder.DropTable(
                 name: "person_claims");
@@ -1470,6 +2019,9 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                 name: "review_marks");
 
             migrationBuilder.DropTable(
+                name: "steps_taken");
+
+            migrationBuilder.DropTable(
                 name: "taken_ons");
 
             migrationBuilder.DropTable(
@@ -1479,13 +2031,19 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                 name: "verifications");
 
             migrationBuilder.DropTable(
-                name: "decisions");
+                name: "cargoes");
+
+            migrationBuilder.DropTable(
+                name: "handover_notes");
+
+            migrationBuilder.DropTable(
+                name: "party_results");
 
             migrationBuilder.DropTable(
                 name: "determinations");
 
             migrationBuilder.DropTable(
-                name: "assessments");
+                name: "certificates");
 
             migrationBuilder.DropTable(
                 name: "assigned_tests");
@@ -1497,13 +2055,19 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                 name: "instruments");
 
             migrationBuilder.DropTable(
+                name: "decisions");
+
+            migrationBuilder.DropTable(
                 name: "samples");
 
             migrationBuilder.DropTable(
-                name: "batches");
+                name: "assessments");
 
             migrationBuilder.DropTable(
                 name: "sample_points");
+
+            migrationBuilder.DropTable(
+                name: "batches");
 
             migrationBuilder.DropTable(
                 name: "people");
