@@ -114,6 +114,8 @@ public sealed class Decide(Func<LabContext> open, TimeProvider clock, ISignature
         };
         context.Assessments.Add(assessment);
         context.Decisions.Add(decision);
+        if (request.Handover is { } handover)
+            context.HandoverNotes.Add(handover.Note(batchId, decision.Id, actor, now));
         context.Commands.Add(new PerformedCommand { Id = request.CommandId, Name = CommandName, Subject = decision.Id.ToString(), At = now });
         context.Act = actor.Does(DecisionWords.Act(request.Kind), decision.Reason);
         return decision;
@@ -126,6 +128,7 @@ public sealed class Decide(Func<LabContext> open, TimeProvider clock, ISignature
             problems.Add(new Problem("/reason", $"Say why the batch is {DecisionWords.State(request.Kind)}."));
         if (string.IsNullOrEmpty(request.Password))
             problems.Add(new Problem("/password", "Type your password: it is your signature."));
+        problems.AddRange(request.Handover?.Problems() ?? []);
         return problems;
     }
 }

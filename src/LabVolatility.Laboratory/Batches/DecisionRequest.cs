@@ -11,6 +11,9 @@ namespace LabVolatility.Laboratory.Batches;
 public sealed record DecisionRequest(
     Guid CommandId, string Batch, DecisionKind Kind, int ExpectedSequence, string EvidenceHash, string? Reason, string Password)
 {
+    /// <summary>What the next shift must know or do; a hold mostly has it.</summary>
+    public Handover? Handover { get; init; }
+
     // A record prints its members: the password must not reach a log that way.
     public override string ToString() => $"{Kind} of batch {Batch} after decision {ExpectedSequence}";
 }

@@ -8,8 +8,12 @@ public sealed class Certificate : IReported
     public Guid Id { get; init; }
     public required string Number { get; init; }
     public int Revision { get; init; }
-    public Guid BatchId { get; init; }
-    public Guid DecisionId { get; init; }
+
+    /// <summary>The batch it certifies; null for a cargo, whose tanks name theirs.</summary>
+    public Guid? BatchId { get; init; }
+
+    /// <summary>The release it rests on; null for a cargo.</summary>
+    public Guid? DecisionId { get; init; }
     public Guid? ReplacesId { get; init; }
     public string? ReplacesReason { get; init; }
     public required string CheckCode { get; init; }

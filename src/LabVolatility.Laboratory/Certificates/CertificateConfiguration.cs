@@ -10,7 +10,7 @@ internal sealed class CertificateConfiguration : IEntityTypeConfiguration<Certif
 {
     public void Configure(EntityTypeBuilder<Certificate> certificate)
     {
-        certificate.ToTable("certificates");
+        certificate.ToTable("certificates", table => table.HasCheckConstraint("batch_with_its_decision", "(batch_id IS NULL) = (decision_id IS NULL)"));
         certificate.Property(c => c.Number).HasMaxLength(Lengths.Code);
         certificate.Property(c => c.ReplacesReason).HasMaxLength(Lengths.Note);
         certificate.Property(c => c.CheckCode).HasMaxLength(Lengths.Code);

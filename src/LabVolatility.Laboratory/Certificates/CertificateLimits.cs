@@ -49,9 +49,9 @@ internal static class CertificateLimits
             Standing = limit.Standing.Text(),
             FromMemory = limit.Status == FactStatus.FromMemory,
             AppliesTo = $"{limit.Area}, {limit.Point.Text()}{(limit.Season is null ? "" : $", {limit.Season}")}",
-            SampleNumbers = [.. used.Select(u => u.Sample).Distinct()],
-            Method = used.Count == 0 ? null : used[0].Method,
-            Correlation = used.Count == 0 ? null : used[0].Correlation,
+            SampleNumbers = [.. used.Select(u => u.Sample.Number).Distinct()],
+            Method = used.Count == 0 ? null : used[0].Determination.Method,
+            Correlation = used.Count == 0 ? null : used[0].Result.CorrelationVersion,
             Compared = limit.Compared,
             Rule = evidence.Rule == DecisionRule.Guarded
                 ? DecisionRuleWords.Guarded(evidence.Confidence * 100m, acceptance is { } a ? $"{Rounding.Text(a, limit.Digits + 2)} {limit.Unit}" : null)
@@ -62,13 +62,14 @@ internal static class CertificateLimits
         };
     }
 
-    private static List<(string Sample, string Method, string Correlation)> Used(Evidence evidence, LimitEvidence limit) =>
+    /// <summary>What is in the value that was held against a limit.</summary>
+    internal static IReadOnlyList<LimitBasis> Used(Evidence evidence, LimitEvidence limit) =>
     [
         .. CertificateText.Counting(evidence)
             .Where(s => limit.Basis?.Contains(s.Number, StringComparison.Ordinal) == true)
             .SelectMany(s => s.Determinations.Where(d => d.DoesNotCount is null)
                 .SelectMany(d => d.Results.Where(r => r.Quantity == limit.Quantity && (limit.Correlation is null || r.Correlation == limit.Correlation))
-                    .Select(r => (s.Number, d.Method, r.CorrelationVersion)))),
+                    .Select(r => new LimitBasis(s, d, r)))),
     ];
 
     private static LimitOutcome OutcomeOf(Outcome outcome) => outcome switch

@@ -32,7 +32,7 @@ internal static class CertificateResults
             Reported = Rounding.Text(mean, PressureResolution.Places(unit)),
             Suffix = counting.Any(x => x.Result.Suffix.Length > 0) ? "H" : "",
             Unit = first.Unit,
-            Method = determination.Method + (determination.Method.StartsWith("ASTM", StringComparison.Ordinal) ? "-" : ":") + determination.Edition,
+            Method = CertificateText.Method(determination),
             Correlation = first.Correlation == "" ? null : first.CorrelationVersion,
             Precision = Precision(evidence, first),
             Determinations = [.. all.Select(x => new DeterminationLine

@@ -22,7 +22,7 @@ internal static class CertificateText
             IssuedAt = issuedAt,
             Decision = Capital(DecisionWords.State(decision.Kind)),
             CheckCode = checkCode,
-            CheckAddress = $"{settings.PublicAddress?.TrimEnd('/')}/certificates/check/{checkCode}",
+            CheckAddress = CertificateFiling.CheckAddress(settings, checkCode),
             Replaces = replaces is null ? [] : [replaces],
             Concession = decision.Kind == DecisionKind.Concession ? Concession(evidence, decision) : null,
             Batch = new BatchLine
@@ -31,7 +31,7 @@ internal static class CertificateText
                 Grade = evidence.GradeName,
                 ProductState = State(evidence.State),
                 Tank = evidence.Tank,
-                Volume = evidence.CubicMetres is { } volume ? $"{Rounding.Plain(volume)} m³" : null,
+                Volume = Volume(evidence),
                 Ethanol = evidence is { EthanolPercent: { } ethanol, EthanolMethod: { } method } ? new EthanolContent(Rounding.Plain(ethanol), method) : null,
             },
             Samples = [.. Counting(evidence).Select(Line)],
@@ -68,7 +68,13 @@ internal static class CertificateText
         Condition = sample.Verdict == ReceiptVerdict.AsExpected ? "as expected" : sample.VerdictNote,
     };
 
-    private static ConcessionNotice Concession(Evidence evidence, Decision decision) => new(
+    internal static string? Volume(Evidence evidence) => evidence.CubicMetres is { } volume ? $"{Rounding.Plain(volume)} m³" : null;
+
+    /// <summary>"EN 13016-1:2024", "ASTM D5191-22".</summary>
+    internal static string Method(DeterminationEvidence determination) =>
+        determination.Method + (determination.Method.StartsWith("ASTM", StringComparison.Ordinal) ? "-" : ":") + determination.Edition;
+
+    internal static ConcessionNotice Concession(Evidence evidence, Decision decision) => new(
         string.Join("; ", evidence.Limits.Where(l => l.Required && l.Outcome != Core.Limits.Outcome.Conforms).Select(CertificateLimits.Words)),
         decision.Reason ?? "", decision.PersonName, decision.PersonRoles, decision.At);
 

@@ -1,10 +1,8 @@
-using System.Security.Cryptography;
 using System.Text.Json;
 using LabVolatility.Laboratory.Batches;
 using LabVolatility.Laboratory.Certificates.Documents;
 using LabVolatility.Laboratory.People;
 using LabVolatility.Laboratory.Records;
-using LabVolatility.Laboratory.Setup;
 using LabVolatility.Laboratory.Storage;
 using Microsoft.EntityFrameworkCore;
 
@@ -37,7 +35,7 @@ public sealed class IssueCertificate(Func<LabContext> open, TimeProvider clock)
 
         var now = clock.GetUtcNow();
         var settings = await context.Settings.AsNoTracking().FirstAsync(cancel);
-        var number = earlier?.Number ?? await NumberAsync(context, LaboratoryTime.Of(settings).Local(now).Year, cancel);
+        var number = earlier?.Number ?? await CertificateFiling.NumberAsync(context, settings, now, cancel);
         var revision = (earlier?.Revision ?? 0) + 1;
         var replaces = earlier is null ? null : new ReplacedCertificate(
             earlier.Number, earlier.Revision, await WhyAsync(context, batch.Id, decision, cancel), earlier.IssuedAt);
@@ -45,7 +43,7 @@ public sealed class IssueCertificate(Func<LabContext> open, TimeProvider clock)
         var amended = await AmendmentLines.LoadAsync(context, evidence, cancel);
         var content = CertificateText.Of(
             settings, evidence, decision, amended, replaces, number, revision,
-            CheckCode.From(RandomNumberGenerator.GetBytes(CheckCode.RandomBytes)), now);
+            CertificateFiling.NewCode(), now);
         var pdf = CertificatePdf.Write(content);
         context.Certificates.Add(new Certificate
         {
@@ -60,7 +58,7 @@ public sealed class IssueCertificate(Func<LabContext> open, TimeProvider clock)
             IssuedAt = now,
             IssuedBy = actor.Id,
             Pdf = pdf,
-            Sha256 = Convert.ToHexString(SHA256.HashData(pdf)),
+            Sha256 = CertificateFiling.Sha256(pdf),
             Content = JsonSerializer.Serialize(content),
         });
         context.Act = actor.Does("issue certificate", replaces?.Why);
@@ -75,12 +73,6 @@ public sealed class IssueCertificate(Func<LabContext> open, TimeProvider clock)
         }
 
         return Answer<IssuedCertificate>.Done(new IssuedCertificate(number, revision, content.CheckCode));
-    }
-
-    private static async Task<string> NumberAsync(LabContext context, int year, CancellationToken cancel)
-    {
-        var serial = await context.NextAsync($"certificate {year}", cancel);
-        return FormattableString.Invariant($"C{year % 100:00}{serial:00000}");
     }
 
     private static async Task<string> WhyAsync(LabContext context, Guid batchId, Decision decision, CancellationToken cancel)

@@ -37,13 +37,19 @@ public sealed class ReadCertificateCopy(Func<LabContext> open)
 
     private static async Task<string?> StampAsync(LabContext context, Certificate certificate, CancellationToken cancel)
     {
-        var inForce = await context.Decisions.AsNoTracking().Where(d => d.BatchId == certificate.BatchId)
+        var latest = await context.Certificates.Where(c => c.Number == certificate.Number).MaxAsync(c => c.Revision, cancel);
+        if (latest > certificate.Revision)
+            return $"SUPERSEDED by {certificate.Number}, revision {latest}";
+        if (certificate.BatchId is not { } batch)
+        {
+            var lost = (await CargoCover.LostAsync(context, [certificate.Id], cancel))[certificate.Id].ToList();
+            return lost.Count == 0 ? null : $"NO LONGER COVERS {string.Join("; ", lost.Select(l => l.Text))}";
+        }
+
+        var inForce = await context.Decisions.AsNoTracking().Where(d => d.BatchId == batch)
             .OrderByDescending(d => d.Sequence).Select(d => new { d.Id, d.Kind, d.PersonName, d.At }).FirstAsync(cancel);
         if (inForce.Id == certificate.DecisionId)
             return null;
-        var latest = await context.Certificates.Where(c => c.BatchId == certificate.BatchId).MaxAsync(c => c.Revision, cancel);
-        if (latest > certificate.Revision)
-            return $"SUPERSEDED by {certificate.Number}, revision {latest}";
         var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
         var day = $"{time.Local(inForce.At):yyyy-MM-dd HH:mm}";
         return inForce.Kind == DecisionKind.Withdraw

@@ -15,6 +15,7 @@ internal static class DatabaseRefusal
         GuardRules.OneDecisionInForce => Refuse(GuardRules.OneDecisionInForce, "Another decision was made meanwhile. Look at the batch again."),
         GuardRules.ReadyInstrumentOnly => Refuse(GuardRules.ReadyInstrumentOnly, "The instrument is out of service."),
         GuardRules.OneTestAContainer => Refuse(GuardRules.OneTestAContainer, "The container has served its one test: use a sealed one."),
+        GuardRules.CargoRestsOnReleases => Refuse(GuardRules.CargoRestsOnReleases, "A batch of the cargo has no release in force any more. Look at the batches again, then sign."),
         _ => null,
     };
 

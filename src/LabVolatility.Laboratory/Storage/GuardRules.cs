@@ -11,12 +11,13 @@ public static class GuardRules
     public const string OneDecisionInForce = "one-decision-in-force";
     public const string ReadyInstrumentOnly = "ready-instrument-only";
     public const string OneTestAContainer = "one-test-a-container";
+    public const string CargoRestsOnReleases = "cargo-rests-on-releases";
     public const string UnbrokenChain = "unbroken-chain";
 
     private static readonly string[] All =
     [
         AppendOnly, SameKey, SecondPersonSigns, EvidenceIsFrozen, NoConcessionAgainstALegalLimit, OneDecisionInForce,
-        ReadyInstrumentOnly, OneTestAContainer, UnbrokenChain,
+        ReadyInstrumentOnly, OneTestAContainer, CargoRestsOnReleases, UnbrokenChain,
     ];
 
     /// <summary>The rule that a driver's message names, or null.</summary>

@@ -21,6 +21,7 @@ public sealed class ReadToday(Func<LabContext> open, TimeProvider clock)
             ShiftSince = shift,
             Bench = actor.May(Right.Determine) ? await new ReadBench(open, clock).Run(actor.Id, cancel) : null,
             Waiting = decides ? await WaitingBatches.LoadAsync(context, now, cancel) : null,
+            HandedOver = decides ? await OpenHandovers.LoadAsync(context, cancel) : null,
             ForReview = decides || Holds(Roles.Auditor) ? await MarkedDecisions.LoadAsync(context, cancel) : null,
             Margins = blends ? await BatchMargins.LoadAsync(context, cancel) : null,
             Seasons = blends || decides ? await SeasonChanges.LoadAsync(context, settings, now, cancel) : null,

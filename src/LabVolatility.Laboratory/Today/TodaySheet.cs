@@ -1,3 +1,4 @@
+using LabVolatility.Laboratory.Batches;
 using LabVolatility.Laboratory.Bench;
 
 namespace LabVolatility.Laboratory.Today;
@@ -13,6 +14,9 @@ public sealed record TodaySheet
 
     /// <summary>Batches without a decision or on hold: for who decides.</summary>
     public IReadOnlyList<WaitingBatch>? Waiting { get; init; }
+
+    /// <summary>Hand-over notes that nobody has taken: for who decides.</summary>
+    public IReadOnlyList<OpenHandover>? HandedOver { get; init; }
 
     /// <summary>Decisions whose evidence changed after they were signed.</summary>
     public IReadOnlyList<MarkedDecision>? ForReview { get; init; }

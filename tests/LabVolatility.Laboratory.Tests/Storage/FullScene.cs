@@ -16,8 +16,11 @@ internal static class FullScene
         var now = laboratory.Clock.GetUtcNow();
         var decision = scene.NewDecision(DecisionKind.Release, scene.Chemist, scene.Assessment);
         await laboratory.Add(new Tank { Code = "T-1", Name = "Tank 1", GradeCode = Scene.GradeCode, CapacityCubicMetres = 12000 });
+        var note = Guid.CreateVersion7();
         await laboratory.Add(
             decision,
+            new HandoverNote { Id = note, BatchId = scene.Batch.Id, Text = "The second bottle is in the bath.", By = scene.Chemist.Id, ByName = scene.Chemist.FullName, At = now },
+            new HandoverTaken { NoteId = note, By = scene.Analyst.Id, ByName = scene.Analyst.FullName, At = now },
             new ReviewMark { Id = Guid.CreateVersion7(), DecisionId = decision.Id, At = now, Cause = "A reading was amended." },
             new Certificate
             {
@@ -38,6 +41,7 @@ internal static class FullScene
             new ContainerOpening { Id = Guid.CreateVersion7(), ContainerId = scene.Sample.Containers[0].Id, At = now, By = scene.Analyst.Id, Why = "measured" },
             new TakenOn { DeterminationId = scene.Determination.Id, PersonId = scene.Analyst.Id, At = now },
             new PerformedCommand { Id = Guid.CreateVersion7(), Name = "report determination", Subject = "S1", At = now });
+        await laboratory.Add([.. scene.NewCargo(scene.Chemist), scene.NewCargoTank(decision)]);
         return scene;
     }
 }

@@ -2,6 +2,7 @@ using System.Data.Common;
 using LabVolatility.Laboratory.Batches;
 using LabVolatility.Laboratory.Bench;
 using LabVolatility.Laboratory.People;
+using LabVolatility.Laboratory.Samples;
 using LabVolatility.Laboratory.Storage;
 using Microsoft.EntityFrameworkCore;
 using Xunit;
@@ -18,7 +19,7 @@ public sealed class GuardTests
         get
         {
             var rows = new TheoryData<StorageEngine, string>();
-            foreach (var table in (string[])["audit_records", "determinations", "determination_revisions", "results", "assessments", "decisions", "commands", "taken_ons", "verifications", "certificates", "review_marks", "container_openings", "tank_movements"])
+            foreach (var table in (string[])["audit_records", "determinations", "determination_revisions", "results", "assessments", "decisions", "commands", "taken_ons", "verifications", "certificates", "cargoes", "cargo_tanks", "handover_notes", "handover_takings", "review_marks", "container_openings", "tank_movements"])
             {
                 rows.Add(StorageEngine.Sqlite, table);
                 rows.Add(StorageEngine.Postgres, table);
@@ -33,7 +34,7 @@ public sealed class GuardTests
     {
         await using var laboratory = await TestLaboratory.Create(engine);
         await FullScene.Create(laboratory);
-        var column = table is "audit_records" ? "actor" : table is "taken_ons" ? "at" : "id";
+        var column = table switch { "audit_records" => "actor", "taken_ons" or "handover_takings" => "at", "cargoes" => "ship", _ => "id" };
 
         var updated = await Assert.ThrowsAnyAsync<DbException>(() => laboratory.Raw($"UPDATE {table} SET \"{column}\" = \"{column}\""));
         var deleted = await Assert.ThrowsAnyAsync<DbException>(() => laboratory.Raw($"DELETE FROM {table}"));
@@ -145,6 +146,33 @@ public sealed class GuardTests
         var rule = await RefusedAsync(laboratory, scene.NewDecision(DecisionKind.Concession, scene.Chemist, failing));
 
         Assert.Equal(GuardRules.NoConcessionAgainstALegalLimit, rule);
+    }
+
+    [Theory, MemberData(nameof(Engines.All), MemberType = typeof(Engines))]
+    public async Task Cargo_SignedByWhoMeasured_Refuses(StorageEngine engine)
+    {
+        await using var laboratory = await TestLaboratory.Create(engine);
+        var scene = await Scene.Create(laboratory);
+        var decision = scene.NewDecision(DecisionKind.Release, scene.Chemist, scene.Assessment);
+        await laboratory.Add([new Tank { Code = "T-1", Name = "Tank 1" }, decision, .. scene.NewCargo(scene.Analyst)]);
+
+        var rule = await RefusedAsync(laboratory, scene.NewCargoTank(decision));
+
+        Assert.Equal(GuardRules.SecondPersonSigns, rule);
+    }
+
+    [Theory, MemberData(nameof(Engines.All), MemberType = typeof(Engines))]
+    public async Task Cargo_ReleaseNoLongerInForce_Refuses(StorageEngine engine)
+    {
+        await using var laboratory = await TestLaboratory.Create(engine);
+        var scene = await Scene.Create(laboratory);
+        var decision = scene.NewDecision(DecisionKind.Release, scene.Chemist, scene.Assessment);
+        await laboratory.Add([new Tank { Code = "T-1", Name = "Tank 1" }, decision, .. scene.NewCargo(scene.Chemist)]);
+        await laboratory.Add(scene.NewDecision(DecisionKind.Withdraw, scene.Chemist, null, 2));
+
+        var rule = await RefusedAsync(laboratory, scene.NewCargoTank(decision));
+
+        Assert.Equal(GuardRules.CargoRestsOnReleases, rule);
     }
 
     [Theory, MemberData(nameof(Engines.All), MemberType = typeof(Engines))]

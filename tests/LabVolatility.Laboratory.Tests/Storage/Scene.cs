@@ -2,6 +2,7 @@ using LabVolatility.Core.Limits;
 using LabVolatility.Core.Methods;
 using LabVolatility.Laboratory.Batches;
 using LabVolatility.Laboratory.Bench;
+using LabVolatility.Laboratory.Certificates;
 using LabVolatility.Laboratory.Instruments;
 using LabVolatility.Laboratory.People;
 using LabVolatility.Laboratory.Records;
@@ -15,6 +16,7 @@ internal sealed class Scene
     public const string Tester = "VP-1";
     public const string GradeCode = "gasoline-95";
 
+    private readonly Guid _cargo = Guid.CreateVersion7();
     private int _number;
 
     private Scene(TestLaboratory laboratory, Person analyst, Person chemist) => (Laboratory, Analyst, Chemist) = (laboratory, analyst, chemist);
@@ -143,6 +145,27 @@ internal sealed class Scene
         Reason = kind is DecisionKind.Release ? null : "asked for",
         At = Now,
     };
+
+    /// <summary>A cargo certificate without its tanks.</summary>
+    public object[] NewCargo(Person signer) =>
+    [
+        new Certificate
+        {
+            Id = _cargo,
+            Number = "C-2",
+            Revision = 1,
+            CheckCode = "CHECK2",
+            IssuedAt = Now,
+            IssuedBy = signer.Id,
+            Pdf = [1, 2, 3],
+            Sha256 = Chain.Sha256("y"),
+            Content = "{}",
+        },
+        new Cargo { CertificateId = _cargo, Ship = "Havørn", Voyage = "12", Port = "Fjordvik", Product = "Gasoline 95" },
+    ];
+
+    public CargoTank NewCargoTank(Decision decision) =>
+        new() { Id = Guid.CreateVersion7(), CertificateId = _cargo, Place = 1, TankCode = "T-1", BatchId = decision.BatchId, DecisionId = decision.Id };
 
     private static Result NewResult() => new()
     {

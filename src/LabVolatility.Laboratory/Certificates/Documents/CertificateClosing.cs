@@ -1,17 +1,9 @@
-using PdfSharp.Drawing;
-
 namespace LabVolatility.Laboratory.Certificates.Documents;
 
 /// <summary>Remarks, amendments, what the certificate does not say, and the signature.</summary>
 internal static class CertificateClosing
 {
-    private static readonly IReadOnlyList<string> Reservations =
-    [
-        "The results relate only to the samples named in this certificate.",
-        "The software supports, and does not replace, a competent person's judgement. Local codes, site rules and "
-            + "authorised practice come first.",
-        "The certificate is to be passed on whole; parts of it only with the laboratory's consent.",
-    ];
+    private const string Scope = "The results relate only to the samples named in this certificate.";
 
     private const string AsReceived =
         "The laboratory did not draw the samples itself: the results apply to the samples as received.";
@@ -20,10 +12,7 @@ internal static class CertificateClosing
     {
         Remarks(flow, content);
         Amendments(flow, content, times);
-        flow.Heading("Reservations");
-        foreach (var reservation in Reservations)
-            flow.Paragraph(reservation, flow.Faces.Table);
-        Signature(flow, content, times);
+        DocumentSignature.Write(flow, Scope, content.Signature, times, CertificatePdf.NumberAndRevision(content));
     }
 
     private static void Remarks(PageFlow flow, CertificateContent content)
@@ -52,27 +41,5 @@ internal static class CertificateClosing
             [new("What", 3), new("Before", 1.6), new("After", 1.6), new("Why", 4), new("By, at", 2.6)],
             content.Amendments.Select(IReadOnlyList<TableCell> (a) =>
                 [new(a.What, Bold: true), a.Before, a.After, a.Why, TableCell.Of(a.By, times.At(a.At))]));
-    }
-
-    private static void Signature(PageFlow flow, CertificateContent content, LocalTimes times)
-    {
-        var signature = content.Signature;
-        flow.Heading("Signature", following: 72);
-        FactGrid.Write(
-            flow,
-            ("Signed by", signature.Name),
-            ("Role", signature.Role),
-            ("Meaning", signature.Meaning),
-            ("Signed at", times.AtWithZone(signature.SignedAt)));
-        flow.Top += 3;
-        flow.Paragraph(
-            "Signed electronically under the person's own account; the record is kept by the laboratory.", flow.Faces.Small);
-        flow.Need(24);
-        flow.Top += 10;
-        flow.Put(
-            $"End of certificate {CertificatePdf.NumberAndRevision(content)}",
-            flow.Faces.BodyBold,
-            PageFlow.Left + (PageFlow.Width / 2),
-            XStringFormats.TopCenter);
     }
 }

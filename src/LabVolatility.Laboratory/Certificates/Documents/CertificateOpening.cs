@@ -1,4 +1,3 @@
-using PdfSharp.Drawing;
 using static System.FormattableString;
 
 namespace LabVolatility.Laboratory.Certificates.Documents;
@@ -6,46 +5,14 @@ namespace LabVolatility.Laboratory.Certificates.Documents;
 /// <summary>Top of the first page: who certifies what, in which state, and how to check it.</summary>
 internal static class CertificateOpening
 {
-    private const double SquareSide = 78;
-    private const double BarModule = 0.72;
-
     public static void Write(PageFlow flow, CertificateContent content, LocalTimes times)
     {
-        Title(flow, content);
+        DocumentTitle.Write(flow, new DocumentHead(
+            "Certificate of volatility", DocumentHead.IssuerOf(content.LaboratoryName, content.LaboratoryPlace),
+            content.Number, content.CheckCode, content.CheckAddress));
         Notices(flow, content, times);
         Identity(flow, content, times);
         Destinations(flow, content);
-    }
-
-    private static void Title(PageFlow flow, CertificateContent content)
-    {
-        var top = flow.Top;
-        var squareLeft = PageFlow.Left + PageFlow.Width - SquareSide;
-        CodeDrawing.Square(flow.Graphics, content.CheckAddress, squareLeft, top, SquareSide);
-
-        flow.Top = top + 2;
-        flow.Put("Certificate of volatility", flow.Faces.Title, PageFlow.Left);
-        flow.Top = top + 29;
-        var issuer = content.LaboratoryPlace is { Length: > 0 } place
-            ? $"{content.LaboratoryName}, {place}"
-            : content.LaboratoryName;
-        flow.Put(flow.Ruler.Shortened(issuer, flow.Faces.BodyBold, 390), flow.Faces.BodyBold, PageFlow.Left);
-        flow.Top = top + 48;
-        var bars = CodeDrawing.Bars(flow.Graphics, content.Number, PageFlow.Left, flow.Top, BarModule, 24);
-        flow.Top = top + 73;
-        flow.Put(content.Number, flow.Faces.Table, PageFlow.Left + (bars / 2), XStringFormats.TopCenter);
-
-        var barsEnd = PageFlow.Left + bars + 20;
-        flow.Top = top + 48;
-        flow.Put("Check code " + content.CheckCode, flow.Faces.TableBold, squareLeft, XStringFormats.TopRight);
-        flow.Top += 11;
-        foreach (var line in flow.Ruler.Lines(content.CheckAddress, flow.Faces.Small, squareLeft - barsEnd))
-        {
-            flow.Put(line, flow.Faces.Small, squareLeft, XStringFormats.TopRight);
-            flow.Top += 9;
-        }
-
-        flow.Top = Math.Max(flow.Top, top + SquareSide) + 4;
     }
 
     private static void Notices(PageFlow flow, CertificateContent content, LocalTimes times)
@@ -58,13 +25,9 @@ internal static class CertificateOpening
                 Invariant($"Replaced by certificate {later.Number}, revision {later.Revision}, issued ")
                 + $"{times.At(later.IssuedAt)}. Reason: {later.Why}");
         if (content.Concession is { } concession)
-            FramedNotice.Write(flow, "RELEASED UNDER CONCESSION",
-                $"Limit concerned: {concession.Limit}. {concession.Text}\n"
-                + $"Granted {times.AtWithZone(concession.GrantedAt)} by {concession.GrantedBy}, {concession.Role}.");
+            DocumentNotices.Concession(flow, "RELEASED UNDER CONCESSION", concession, times);
         foreach (var earlier in content.Replaces)
-            FramedNotice.Write(flow, "REPLACES AN EARLIER CERTIFICATE",
-                Invariant($"This certificate replaces {earlier.Number}, revision {earlier.Revision}, issued ")
-                + $"{times.At(earlier.IssuedAt)}. Reason: {earlier.Why}");
+            DocumentNotices.Replaces(flow, earlier, times);
     }
 
     private static void Identity(PageFlow flow, CertificateContent content, LocalTimes times)

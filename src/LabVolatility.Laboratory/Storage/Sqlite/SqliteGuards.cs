@@ -30,7 +30,7 @@ internal static class SqliteGuards
         ("handover_takings", ["note_id"]),
         ("certificates", ["id", "number, revision", "check_code", "decision_id"]),
         ("cargoes", ["certificate_id"]),
-        ("cargo_tanks", ["certificate_id, place", "certificate_id, tank_code"]),
+        ("cargo_tanks", ["id", "certificate_id, place", "certificate_id, tank_code"]),
     ];
 
     public static IReadOnlyList<Guard> All { get; } = [.. RecordTables.SelectMany(t => AppendOnly(t.Table, t.Keys)), .. Rules()];

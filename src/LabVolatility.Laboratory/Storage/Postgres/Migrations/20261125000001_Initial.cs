@@ -1380,6 +1380,7 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                 name: "cargo_tanks",
                 columns: table => new
                 {
+                    id = table.Column<Guid>(type: "uuid", nullable: false),
                     certificate_id = table.Column<Guid>(type: "uuid", nullable: false),
                     place = table.Column<int>(type: "integer", nullable: false),
                     tank_code = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
@@ -1388,7 +1389,7 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                 },
                 constraints: table =>
                 {
-                    table.PrimaryKey("PK_cargo_tanks", x => new { x.certificate_id, x.place });
+                    table.PrimaryKey("PK_cargo_tanks", x => x.id);
                     table.ForeignKey(
                         name: "FK_cargo_tanks_batches_batch_id",
                         column: x => x.batch_id,
@@ -1496,6 +1497,12 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                 name: "IX_cargo_tanks_batch_id",
                 table: "cargo_tanks",
                 column: "batch_id");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_cargo_tanks_certificate_id_place",
+                table: "cargo_tanks",
+                columns: new[] { "certificate_id", "place" },
+                unique: true);
 
             migrationBuilder.CreateIndex(
                 name: "IX_cargo_tanks_certificate_id_tank_code",

@@ -986,21 +986,26 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
 
             modelBuilder.Entity("LabVolatility.Laboratory.Certificates.CargoTank", b =>
                 {
-                    b.Property<Guid>("CertificateId")
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
                         .HasColumnType("uuid")
-                        .HasColumnName("certificate_id");
-
-                    b.Property<int>("Place")
-                        .HasColumnType("integer")
-                        .HasColumnName("place");
+                        .HasColumnName("id");
 
                     b.Property<Guid>("BatchId")
                         .HasColumnType("uuid")
                         .HasColumnName("batch_id");
 
+                    b.Property<Guid>("CertificateId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("certificate_id");
+
                     b.Property<Guid>("DecisionId")
                         .HasColumnType("uuid")
                         .HasColumnName("decision_id");
+
+                    b.Property<int>("Place")
+                        .HasColumnType("integer")
+                        .HasColumnName("place");
 
                     b.Property<string>("TankCode")
                         .IsRequired()
@@ -1008,13 +1013,16 @@ namespace LabVolatility.Laboratory.Storage.Postgres.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("tank_code");
 
-                    b.HasKey("CertificateId", "Place");
+                    b.HasKey("Id");
 
                     b.HasIndex("BatchId");
 
                     b.HasIndex("DecisionId");
 
                     b.HasIndex("TankCode");
+
+                    b.HasIndex("CertificateId", "Place")
+                        .IsUnique();
 
                     b.HasIndex("CertificateId", "TankCode")
                         .IsUnique();

@@ -984,21 +984,26 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
 
             modelBuilder.Entity("LabVolatility.Laboratory.Certificates.CargoTank", b =>
                 {
-                    b.Property<Guid>("CertificateId")
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
                         .HasColumnType("TEXT")
-                        .HasColumnName("certificate_id");
-
-                    b.Property<int>("Place")
-                        .HasColumnType("INTEGER")
-                        .HasColumnName("place");
+                        .HasColumnName("id");
 
                     b.Property<Guid>("BatchId")
                         .HasColumnType("TEXT")
                         .HasColumnName("batch_id");
 
+                    b.Property<Guid>("CertificateId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("certificate_id");
+
                     b.Property<Guid>("DecisionId")
                         .HasColumnType("TEXT")
                         .HasColumnName("decision_id");
+
+                    b.Property<int>("Place")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("place");
 
                     b.Property<string>("TankCode")
                         .IsRequired()
@@ -1006,13 +1011,16 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                         .HasColumnType("TEXT")
                         .HasColumnName("tank_code");
 
-                    b.HasKey("CertificateId", "Place");
+                    b.HasKey("Id");
 
                     b.HasIndex("BatchId");
 
                     b.HasIndex("DecisionId");
 
                     b.HasIndex("TankCode");
+
+                    b.HasIndex("CertificateId", "Place")
+                        .IsUnique();
 
                     b.HasIndex("CertificateId", "TankCode")
                         .IsUnique();

@@ -1379,6 +1379,7 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                 name: "cargo_tanks",
                 columns: table => new
                 {
+                    id = table.Column<Guid>(type: "TEXT", nullable: false),
                     certificate_id = table.Column<Guid>(type: "TEXT", nullable: false),
                     place = table.Column<int>(type: "INTEGER", nullable: false),
                     tank_code = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
@@ -1387,7 +1388,7 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                 },
                 constraints: table =>
                 {
-                    table.PrimaryKey("PK_cargo_tanks", x => new { x.certificate_id, x.place });
+                    table.PrimaryKey("PK_cargo_tanks", x => x.id);
                     table.ForeignKey(
                         name: "FK_cargo_tanks_batches_batch_id",
                         column: x => x.batch_id,
@@ -1495,6 +1496,12 @@ namespace LabVolatility.Laboratory.Storage.Sqlite.Migrations
                 name: "IX_cargo_tanks_batch_id",
                 table: "cargo_tanks",
                 column: "batch_id");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_cargo_tanks_certificate_id_place",
+                table: "cargo_tanks",
+                columns: new[] { "certificate_id", "place" },
+                unique: true);
 
             migrationBuilder.CreateIndex(
                 name: "IX_cargo_tanks_certificate_id_tank_code",
