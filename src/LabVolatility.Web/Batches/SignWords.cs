@@ -49,6 +49,8 @@ public static class SignWords
             yield return $"The batch is no longer {DecisionWords.State(sheet.Standing?.Kind ?? DecisionKind.Hold)}; both decisions stay visible.";
             if (sheet.Certificates is [{ Superseded: false } certificate, ..])
                 yield return $"Certificate {certificate.Number} no longer holds: a recipient who checks it is told so. Tell those who have it.";
+            foreach (var cargo in sheet.Cargoes.Where(c => c.Lost.All(l => l.Batch != sheet.Batch.Number)))
+                yield return $"Cargo certificate {cargo.Number} of {cargo.Ship} no longer covers it.";
         }
         else
         {

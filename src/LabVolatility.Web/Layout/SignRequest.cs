@@ -1,3 +1,5 @@
+using Microsoft.AspNetCore.Components;
+
 namespace LabVolatility.Web.Layout;
 
 /// <summary>What a person is asked to sign.</summary>
@@ -7,5 +9,7 @@ namespace LabVolatility.Web.Layout;
 /// <param name="ReasonLabel">What the reason is called, or null where none is asked: "Reason for the hold".</param>
 /// <param name="ReasonIsDue">False where the reason may be left empty.</param>
 /// <param name="Grave">True for acts that refuse or take back: drawn so.</param>
+/// <param name="Fields">What else is asked, below the reason; the one who asks reads it.</param>
 public sealed record SignRequest(
-    string Act, string Meaning, IReadOnlyList<string> Consequences, string? ReasonLabel = null, bool ReasonIsDue = true, bool Grave = false);
+    string Act, string Meaning, IReadOnlyList<string> Consequences, string? ReasonLabel = null, bool ReasonIsDue = true, bool Grave = false,
+    RenderFragment? Fields = null);
