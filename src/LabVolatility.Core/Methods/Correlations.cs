@@ -31,7 +31,16 @@ public static class Correlations
             new(PressureUnit.Kilopascal, 0.972m, 4.93m, "13 CCR 2297", FactStatus.FromMemory),
             new(PressureUnit.Psi, 0.972m, 0.715m, "13 CCR 2297", FactStatus.FromMemory),
         ]),
+        new("ASTM D6378", Authority.Astm, TestMethods.AstmD6378, "DVPE", "ASTM D6378-22, predicted DVPE", Correlation.VaporPressure,
+        [
+            new(PressureUnit.Kilopascal, 1m, 1.005m, $"{Predicted}, 1 L", FactStatus.Published) { ContainerMillilitres = 1000m },
+            new(PressureUnit.Kilopascal, 1m, 0.751m, $"{Predicted}, 250 mL", FactStatus.Published) { ContainerMillilitres = 250m },
+            new(PressureUnit.Psi, 1m, 0.15m, $"{Predicted}, 1 L", FactStatus.FromMemory) { ContainerMillilitres = 1000m },
+            new(PressureUnit.Psi, 1m, 0.11m, $"{Predicted}, 250 mL", FactStatus.FromMemory) { ContainerMillilitres = 250m },
+        ]),
     ];
+
+    private const string Predicted = "ASTM D6378-22, predicted DVPE";
 
     private const string FederalRule =
         "40 CFR 1090.1355(a); constants as in the former 40 CFR 80 appendix E, method 3, 9.2";
@@ -41,6 +50,9 @@ public static class Correlations
     /// <param name="authority">Whose correlation.</param>
     public static Correlation? Find(string method, Authority authority) =>
         All.FirstOrDefault(correlation => correlation.Method == method && correlation.Authority == authority);
+
+    /// <summary>Whether no correlation of a method is public, so that the laboratory enters its own.</summary>
+    public static bool AreOwn(TestMethod method) => All.All(correlation => correlation.Method != method.Designation);
 
     /// <summary>The correlation of that name; null where none ships.</summary>
     /// <param name="name">For example "EPA".</param>

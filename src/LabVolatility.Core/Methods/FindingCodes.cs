@@ -27,6 +27,15 @@ public static class FindingCodes
     /// <summary>The sample was not air-saturated, or nobody said so.</summary>
     public const string NotAirSaturated = "not-air-saturated";
 
+    /// <summary>The gas part can't be right: no physical solution, above the total, or hard to believe.</summary>
+    public const string GasPressureImplausible = "gas-pressure-implausible";
+
+    /// <summary>Rinses, temperature of taking in or repeated runs are not as the method or the trade has them.</summary>
+    public const string SettingsOff = "settings-off";
+
+    /// <summary>No correlation turns the vapour pressure into the pressure that a specification speaks of.</summary>
+    public const string NoCorrelation = "no-correlation";
+
     /// <summary>The pressure was read before it stood still.</summary>
     public const string NotAtEquilibrium = "not-at-equilibrium";
 

@@ -8,34 +8,38 @@ internal static class MethodFindings
     public static Finding TotalMissing(TestMethod method) =>
         Block(FindingCodes.ReadingMissing, $"{method.Designation} needs the total pressure; read it and enter it.");
 
-    public static IReadOnlyList<Finding> All(
-        TestMethod method, Readings readings, SampleCondition sample, Correlation correlation, ReportedResult? correlated) =>
+    public static IReadOnlyList<Finding> All(TestMethod method, Readings readings, SampleCondition sample, AbsolutePressure? scoped) =>
     [
-        .. Scope(method, readings.TotalPressure!.Value, correlation, correlated),
+        .. Scope(method.ScopeOf(sample.Kind), scoped),
         .. Chamber(method, readings),
-        .. Run(readings),
+        .. GasFindings.All(method, readings),
+        .. Run(method, readings),
         .. SampleFindings.All(method, sample),
     ];
 
-    private static IEnumerable<Finding> Scope(
-        TestMethod method, AbsolutePressure total, Correlation correlation, ReportedResult? correlated)
+    /// <summary>Where the equation has no answer although all it takes was read.</summary>
+    public static IEnumerable<Finding> BelowZero(Correlation correlation, PrintedForm form, TestMethod method, Readings readings)
     {
-        if (correlated is null)
-        {
-            yield return Block(
-                FindingCodes.OutsideScope,
-                $"{correlation.Equation(total.Unit)} falls below zero at {total}. The method can't answer; check the reading and its unit.");
+        if (method.TakesGasOff && Measurement.VaporPressureInUnit(method, readings, form.Unit) is null)
             yield break;
-        }
+        yield return Block(
+            FindingCodes.OutsideScope,
+            $"{correlation.Equation(form)} falls below zero at {readings.TotalPressure}. The method can't answer; check the reading and its unit.");
+    }
 
-        var pressure = method.Scope.Quantity == method.TotalSymbol
-            ? total
-            : AbsolutePressure.From(correlated.Value, correlated.Unit);
-        if (!method.Scope.Covers(pressure))
+    public static Finding RatioOff(TestMethod method, decimal ratio) => Block(
+        FindingCodes.RatioOff,
+        $"The vapour-liquid ratio was {Rounding.Shown(ratio)}; the method demands {Rounding.Plain(method.NominalRatio - method.RatioTolerance)} to {Rounding.Plain(method.NominalRatio + method.RatioTolerance)}, since pressure falls as the ratio grows. Check the volumes and test a new container.");
+
+    public static bool IsOff(decimal value, decimal nominal, decimal tolerance) => Math.Abs(value - nominal) > tolerance;
+
+    private static IEnumerable<Finding> Scope(MethodScope scope, AbsolutePressure? scoped)
+    {
+        if (scoped is { } pressure && !scope.Covers(pressure))
         {
             yield return Warn(
                 FindingCodes.OutsideScope,
-                $"{method.Scope.Quantity} is outside {method.Scope.Range(pressure.Unit)}, which {method.Scope.Source} covers: there is no precision here. Say so with the result, or take a method that covers it.");
+                $"{scope.Quantity} is outside {scope.Range(pressure.Unit)}, which {scope.Source} covers: there is no precision here. Say so with the result, or take a method that covers it.");
         }
     }
 
@@ -50,16 +54,12 @@ internal static class MethodFindings
         }
 
         if (readings.VaporLiquidRatio is { } ratio && IsOff(ratio, method.NominalRatio, method.RatioTolerance))
-        {
-            yield return Block(
-                FindingCodes.RatioOff,
-                $"The vapour-liquid ratio was {Rounding.Plain(ratio)}; the method demands {Rounding.Plain(method.NominalRatio - method.RatioTolerance)} to {Rounding.Plain(method.NominalRatio + method.RatioTolerance)}, since pressure falls as the ratio grows. Check the volumes and test a new container.");
-        }
+            yield return RatioOff(method, ratio);
     }
 
-    private static IEnumerable<Finding> Run(Readings readings)
+    private static IEnumerable<Finding> Run(TestMethod method, Readings readings)
     {
-        if (readings.ChilledTo is { } chilled)
+        if (!method.TakesGasOff && readings.ChilledTo is { } chilled)
         {
             var celsius = chilled.In(TemperatureUnit.Celsius);
             if (celsius > BottleMethod.HighestChilledCelsius)
@@ -69,12 +69,10 @@ internal static class MethodFindings
         }
 
         if (readings.AtEquilibrium == false)
-            yield return Block(FindingCodes.NotAtEquilibrium, "The pressure had not come to rest, so it isn't the vapour pressure. Wait until three readings a minute apart agree within 0.1 kPa.");
+            yield return Block(FindingCodes.NotAtEquilibrium, $"The pressure had not come to rest, so it isn't the vapour pressure. Wait until three readings {(method.TakesGasOff ? "20 s" : "a minute")} apart agree within 0.1 kPa.");
         if (readings.FirstTestOnContainer == false)
             yield return Block(FindingCodes.FirstTest, "Another test had opened this container, which loses light ends. Take a sealed container.");
     }
-
-    private static bool IsOff(decimal value, decimal nominal, decimal tolerance) => Math.Abs(value - nominal) > tolerance;
 
     private static Finding Block(string code, string message) => new(code, FindingSeverity.Blocking, message);
 

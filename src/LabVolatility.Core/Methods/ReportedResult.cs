@@ -23,4 +23,8 @@ public sealed record ReportedResult(
     string Equation,
     string Source,
     FactStatus Status,
-    IReadOnlyList<ArithmeticStep> Arithmetic);
+    IReadOnlyList<ArithmeticStep> Arithmetic)
+{
+    /// <summary>What to cite for the correlation, so that it is found again for ever; empty for what was read.</summary>
+    public string CorrelationVersion { get; init; } = "";
+}

@@ -23,6 +23,9 @@ public sealed record TestMethod
     /// <summary>The pressures it covers.</summary>
     public required MethodScope Scope { get; init; }
 
+    /// <summary>The pressures it covers for aviation turbine fuel, where they are others; null: the same.</summary>
+    public MethodScope? AviationScope { get; init; }
+
     /// <summary>The chamber's temperature.</summary>
     public required Temperature NominalTemperature { get; init; }
 
@@ -34,6 +37,9 @@ public sealed record TestMethod
 
     /// <summary>How far the ratio may be off, included.</summary>
     public required decimal RatioTolerance { get; init; }
+
+    /// <summary>How the instrument is set where it expands the specimen and takes the gas part off; null where the sample is saturated with air instead.</summary>
+    public ExpansionSettings? Expansion { get; init; }
 
     /// <summary>The authority whose correlation is used when none is named.</summary>
     public required Authority DefaultAuthority { get; init; }
@@ -47,7 +53,7 @@ public sealed record TestMethod
     /// <summary>Below this size a container isn't taken.</summary>
     public required Volume MinimumContainerVolume { get; init; }
 
-    /// <summary>The container sizes that have precision figures of their own.</summary>
+    /// <summary>The container sizes that have precision figures of their own; empty where that isn't known.</summary>
     public required IReadOnlyList<Volume> PrecisionContainerVolumes { get; init; }
 
     /// <summary>The sample kinds it takes.</summary>
@@ -67,6 +73,20 @@ public sealed record TestMethod
 
     /// <summary>What the figures were taken from.</summary>
     public required IReadOnlyList<string> Sources { get; init; }
+
+    /// <summary>Whether the gas part is measured and taken off, so that the sample isn't saturated with air.</summary>
+    [System.Diagnostics.CodeAnalysis.MemberNotNullWhen(true, nameof(Expansion))]
+    public bool TakesGasOff => Expansion is not null;
+
+    /// <summary>The quantities that precision may be stated for: what is reported beyond the bare readings.</summary>
+    public IReadOnlyList<string> PrecisionQuantities => [.. Quantities.Where(q => q != TotalSymbol && q != GasPart.Symbol)];
+
+    /// <summary>The unit to work a reading in: psi where the method prints it, else kPa.</summary>
+    public PressureUnit WorkUnit(PressureUnit readingUnit) =>
+        readingUnit == PressureUnit.Psi && Scope.LowPsi is not null ? PressureUnit.Psi : PressureUnit.Kilopascal;
+
+    /// <summary>The pressures it covers for a kind of sample.</summary>
+    public MethodScope ScopeOf(SampleKind kind) => kind == SampleKind.AviationTurbine && AviationScope is { } own ? own : Scope;
 
     /// <summary>Designation and edition as cited: "ASTM D5191-22", "EN 13016-1:2024".</summary>
     public string Citation =>

@@ -12,7 +12,7 @@ internal static class CheckedEquations
             ?? throw new InvalidDataException($"\"{correlation}\" is no correlation.");
         _ = TestMethods.TryFind(found.Method, out var method);
         var read = UnitOf(unit);
-        return Measurement.ResultInUnit(method!, AbsolutePressure.From(total, read), found, read)?.Value;
+        return Measurement.ResultInUnit(method!, new Readings { TotalPressure = AbsolutePressure.From(total, read) }, null, found, read)?.Value;
     }
 
     public static decimal? Reported(string correlation, decimal total, string unit, int places) =>

@@ -18,6 +18,12 @@ public static class PublishedChecks
     {
         "correlation" => CheckedEquations.Correlated(arguments[0], Number(arguments[1]), arguments[2]),
         "reported" => CheckedEquations.Reported(arguments[0], Number(arguments[1]), arguments[2], int.Parse(arguments[3], CultureInfo.InvariantCulture)),
+        "predicted" => CheckedExpansions.Predicted(arguments),
+        "gas" => CheckedExpansions.Gas(arguments),
+        "gas-at-test" => CheckedExpansions.GasAtTest(arguments),
+        "vapor" => CheckedExpansions.Vapor(arguments),
+        "solubility" => CheckedExpansions.Solubility(arguments),
+        "quotient" => CheckedExpansions.Quotient(arguments),
         "unit" => CheckedEquations.Converted(Number(arguments[0]), arguments[1], arguments[2]),
         "rounding" => CheckedEquations.Rounded(Number(arguments[0]), int.Parse(arguments[1], CultureInfo.InvariantCulture)),
         "meets" => CheckedDecisions.Meets(arguments),

@@ -14,8 +14,14 @@ internal static class BatchLimits
     /// <param name="Incomplete">An area isn't known any more, so the limits can't be picked.</param>
     public sealed record Picked(IReadOnlyList<(PickedLimit Limit, Destination To, string Days)> Limits, IReadOnlyList<string> Remarks, bool Incomplete);
 
-    public static Picked Pick(IReadOnlyList<Area> areas, Batch batch, Grade grade)
+    /// <param name="areas">Those that are known.</param>
+    /// <param name="batch">The batch.</param>
+    /// <param name="grade">Its grade.</param>
+    /// <param name="blend">The hand blend that is judged; null: the batch as it is.</param>
+    public static Picked Pick(IReadOnlyList<Area> areas, Batch batch, Grade grade, HandBlendEvidence? blend = null)
     {
+        var state = blend is null ? batch.State : ProductState.HandBlend;
+        var ethanol = blend is not null ? blend.EthanolPercent : batch.EthanolMethod is null ? null : batch.EthanolPercent;
         var found = new Dictionary<(string Key, decimal? Min, decimal? Max, Destination To), (PickedLimit Limit, List<DateOnly> Days)>();
         var remarks = new List<string>();
         var incomplete = batch.Destinations.Count == 0;
@@ -32,7 +38,7 @@ internal static class BatchLimits
             foreach (var day in Days(batch))
             {
                 var pick = LimitPicker.Pick(areas, new ProductQuery(
-                    grade.Code, batch.State, to.Area, to.Point, day, batch.EthanolMethod is null ? null : batch.EthanolPercent, grade.Kind));
+                    grade.Code, state, to.Area, to.Point, day, ethanol, grade.Kind));
                 if (pick.Limits.Count == 0)
                     without.Add(day);
                 foreach (var limit in pick.Limits)

@@ -10,6 +10,12 @@ public sealed record LimitEvidence
     public required string Area { get; init; }
     public required PointOfCompliance Point { get; init; }
     public string? Season { get; init; }
+
+    /// <summary>The state that it was picked for: the batch's, or that of a hand blend made from it.</summary>
+    public ProductState State { get; init; }
+
+    /// <summary>Number of the hand blend that is held against it; null: the batch's own samples.</summary>
+    public string? HandBlend { get; init; }
     public required string Quantity { get; init; }
     public string? Correlation { get; init; }
     public required string Unit { get; init; }

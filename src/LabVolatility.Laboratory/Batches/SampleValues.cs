@@ -42,10 +42,10 @@ internal static class SampleValues
     {
         var reported = d.Results.FirstOrDefault(r => LimitAnswer.Refusal(
             limit, new MeasuredResult(r.Quantity, r.Value, r.Unit, d.Method, r.Correlation)) is null);
-        if (reported is null || Correlations.Named(reported.Correlation) is not { } correlation || !TestMethods.TryFind(d.Method, out var method))
+        if (reported is null || (Correlations.Named(reported.Correlation) ?? d.OwnCorrelation) is not { } correlation || !TestMethods.TryFind(d.Method, out var method))
             return null;
-        var total = Reading.Pressure(d.Current.Readings.TotalPressure)!.Value;
-        return Measurement.ResultInUnit(method, total, correlation, unit) is { } result
+        var container = Volume.From(d.ContainerMillilitres, VolumeUnit.Millilitre);
+        return Measurement.ResultInUnit(method, d.Quantities, container, correlation, unit) is { } result
             ? new LimitResult(d, result.Value, result.Arithmetic)
             : null;
     }

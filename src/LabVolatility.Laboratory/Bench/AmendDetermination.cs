@@ -3,6 +3,7 @@ using LabVolatility.Laboratory.Batches;
 using LabVolatility.Laboratory.Methods;
 using LabVolatility.Laboratory.People;
 using LabVolatility.Laboratory.Records;
+using LabVolatility.Laboratory.Setup;
 using LabVolatility.Laboratory.Storage;
 using Microsoft.EntityFrameworkCore;
 
@@ -100,16 +101,15 @@ public sealed class AmendDetermination(Func<LabContext> open, TimeProvider clock
         var handling = Handling(request.Handling, state.Current.Handling);
         var kind = await context.Grades.Where(g => g.Code == gradeCode).Select(g => g.Kind).FirstAsync(cancel);
         var test = state.TestId is null ? null : await context.AssignedTests.AsNoTracking().FirstAsync(t => t.Id == state.TestId, cancel);
-        if (readings.TotalPressure is null)
-            return ([new Problem("/readings/totalPressure", "Enter the total pressure as the instrument shows it.")], next);
-        if (readings.Temperature is null)
-            return ([new Problem("/readings/temperature", "Enter the measuring temperature.")], next);
+        _ = TestMethods.TryFind(state.Method, out var method);
+        if (ReadingsNeeded.Check(method, readings).ToList() is { Count: > 0 } missing)
+            return (missing, next);
         var instrument = await context.Instruments.AsNoTracking().FirstAsync(i => i.Code == state.Instrument, cancel);
-        if (!request.SetAside && VerifiedRange.Check(instrument, readings.TotalPressure) is { } outside)
+        if (!request.SetAside && VerifiedRange.Check(instrument, readings.TotalPressure!) is { } outside)
             return ([outside], next);
         var evaluated = DeterminationEvaluation.Evaluate(new DeterminationInput(
             state.Method, test?.Authorities ?? [], kind, state.ContainerKind, state.ContainerMillilitres, readings, handling,
-            await PrecisionInForce.LoadAsync(context, cancel)));
+            state.OwnCorrelation ?? await OwnCorrelations.OnAsync(context, method, await DayAsync(context, state.MeasuredAt, cancel), cancel)));
         // What is set aside may well be what the method rejects; what counts may not.
         if (!request.SetAside && ReportDetermination.BlockingFindings(evaluated) is { Count: > 0 } blocking)
             return (blocking, next);
@@ -131,6 +131,9 @@ public sealed class AmendDetermination(Func<LabContext> open, TimeProvider clock
         context.Results.AddRange(evaluated.Results.Select(r => StoredDetermination.Store(r, state.Id, next)));
         return ([], next);
     }
+
+    private static async Task<DateOnly> DayAsync(LabContext context, DateTimeOffset at, CancellationToken cancel) =>
+        LaboratoryTime.Of(await SettingsInForce.LoadAsync(context, cancel)).Day(at);
 
     // What was confirmed at the bench and how full the container was do not go away by correcting something else.
     private static HandlingAsTyped Handling(HandlingAsTyped? corrected, HandlingAsTyped stored) =>

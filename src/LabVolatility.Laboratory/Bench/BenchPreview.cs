@@ -26,7 +26,7 @@ public sealed record BenchPreview(
         if (container is null || readings.TotalPressure is null)
             return new BenchPreview(readings, handling, problems, null, [], null);
         var evaluated = DeterminationEvaluation.Evaluate(new DeterminationInput(
-            test.Method.Designation, test.Test.Authorities, test.Kind, container.Kind, container.VolumeMillilitres, readings, handling, test.Precision));
+            test.Method.Designation, test.Test.Authorities, test.Kind, container.Kind, container.VolumeMillilitres, readings, handling, test.OwnCorrelation));
         return new BenchPreview(
             readings, handling, problems, evaluated,
             [.. evaluated.Results.Where(r => r.Correlation.Length > 0).Select(r => Find(test, container, r, handling.Hazy))],

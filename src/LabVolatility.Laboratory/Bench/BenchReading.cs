@@ -6,6 +6,8 @@ namespace LabVolatility.Laboratory.Bench;
 /// <summary>Reads the bench's fields: every problem beside its field, all at once, nothing thrown away.</summary>
 public static class BenchReading
 {
+    private const decimal MostRuns = 20m;
+
     public static (ReadingsAsTyped Readings, HandlingAsTyped Handling, IReadOnlyList<Problem> Problems) Read(BenchEntry entry)
     {
         var problems = new List<Problem>();
@@ -14,6 +16,10 @@ public static class BenchReading
             TotalPressure = Pressure(entry.TotalPressure, "/readings/totalPressure", problems),
             Temperature = Temperature(entry.Temperature, "/readings/temperature", problems),
             VaporLiquidRatio = Number(entry.VaporLiquidRatio, 0.01m, 100m, "/readings/vaporLiquidRatio", problems),
+            GasPressure = entry.Expands ? null : Pressure(entry.GasPressure, "/readings/gasPressure", problems),
+            Expansions = entry.Expands ? Expansions(entry.Expansions, problems) : [],
+            LiquidVolume = entry.Expands ? Volume(entry.LiquidVolume, "/readings/liquidVolume", problems) : null,
+            IntroductionTemperature = Temperature(entry.IntroductionTemperature, "/readings/introductionTemperature", problems),
         };
         var handling = new HandlingAsTyped
         {
@@ -22,6 +28,9 @@ public static class BenchReading
             AirSaturated = entry.AirSaturated,
             Hazy = entry.Hazy ?? false,
             Phases = entry.Phases ?? 1,
+            AtEquilibrium = entry.AtEquilibrium,
+            RinseCycles = Whole(entry.RinseCycles, 0m, "/handling/rinseCycles", problems),
+            ConsecutiveDeterminations = Whole(entry.ConsecutiveDeterminations, 1m, "/handling/consecutiveDeterminations", problems),
             Confirmed = entry.Confirmed,
         };
         return (readings, handling, problems);
@@ -34,6 +43,45 @@ public static class BenchReading
         if (QuantityText.TryReadPressure(typed, PressureUnit.Kilopascal, out var pressure, out var problem))
             return Reading.Of(typed, pressure);
         problems.Add(new Problem(field, problem!));
+        return null;
+    }
+
+    // A row of which nothing is typed isn't there; half a row is a problem of its own.
+    private static List<ExpansionAsTyped> Expansions(IReadOnlyList<ExpansionEntry> rows, List<Problem> problems)
+    {
+        var read = new List<ExpansionAsTyped>();
+        for (var i = 0; i < rows.Count; i++)
+        {
+            var field = $"/readings/expansions/{i}";
+            var (volume, pressure) = (Volume(rows[i].Volume, $"{field}/volume", problems), Pressure(rows[i].Pressure, $"{field}/pressure", problems));
+            if (volume is not null && pressure is not null)
+                read.Add(new ExpansionAsTyped(volume, pressure));
+            else if (volume is not null && string.IsNullOrWhiteSpace(rows[i].Pressure))
+                problems.Add(new Problem($"{field}/pressure", "Type the pressure at this volume."));
+            else if (pressure is not null && string.IsNullOrWhiteSpace(rows[i].Volume))
+                problems.Add(new Problem($"{field}/volume", "Type the chamber's volume at this pressure."));
+        }
+
+        return read;
+    }
+
+    private static TypedReading? Volume(string? typed, string field, List<Problem> problems)
+    {
+        if (string.IsNullOrWhiteSpace(typed))
+            return null;
+        if (QuantityText.TryReadVolume(typed, VolumeUnit.Millilitre, out var volume, out var problem))
+            return Reading.Of(typed, volume);
+        problems.Add(new Problem(field, problem!));
+        return null;
+    }
+
+    private static int? Whole(string? typed, decimal low, string field, List<Problem> problems)
+    {
+        if (Number(typed, low, MostRuns, field, problems) is not { } read)
+            return null;
+        if (read.Value == decimal.Truncate(read.Value))
+            return (int)read.Value;
+        problems.Add(new Problem(field, "A whole number belongs here, for example 3."));
         return null;
     }
 

@@ -21,6 +21,9 @@ public sealed record BenchTest
     /// <summary>Statements of r and R in force.</summary>
     public required IReadOnlyList<PrecisionStatement> Precision { get; init; }
 
+    /// <summary>The laboratory's own correlation in force today, where the method's isn't public; null: not set.</summary>
+    public Correlation? OwnCorrelation { get; init; }
+
     /// <summary>What was measured for this test before.</summary>
     public required IReadOnlyList<DeterminationState> Made { get; init; }
 

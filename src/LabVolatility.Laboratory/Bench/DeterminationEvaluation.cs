@@ -7,7 +7,8 @@ namespace LabVolatility.Laboratory.Bench;
 public static class DeterminationEvaluation
 {
     /// <summary>Results under every authority of the input; the total pressure once.</summary>
-    /// <exception cref="InvalidOperationException">The method isn't known, or an authority has no correlation on it.</exception>
+    /// <exception cref="InvalidOperationException">The method isn't known.</exception>
+    /// <exception cref="ArgumentException">An authority has no correlation on it.</exception>
     public static EvaluatedDetermination Evaluate(DeterminationInput input)
     {
         if (!TestMethods.TryFind(input.Method, out var method))
@@ -17,7 +18,7 @@ public static class DeterminationEvaluation
         foreach (var authority in input.Authorities.Count > 0 ? input.Authorities : [method.DefaultAuthority])
         {
             var outcome = Measurement.Evaluate(
-                method, input.Quantities, input.Condition, authority, ReportUnit(input, method, authority), null);
+                method, input.Quantities, input.Condition, authority, ReportUnit(input, method, authority), null, input.Own);
             results.AddRange(outcome.Results.Where(r => !results.Any(known => SameQuantity(known, r))));
             findings.AddRange(outcome.Findings.Where(f => !findings.Contains(f)));
         }
@@ -29,9 +30,7 @@ public static class DeterminationEvaluation
     private static PressureUnit ReportUnit(DeterminationInput input, TestMethod method, Authority authority)
     {
         var read = Reading.Pressure(input.Readings.TotalPressure)?.Unit ?? PressureUnit.Kilopascal;
-        var correlation = Correlations.Find(method.Designation, authority)
-            ?? throw new InvalidOperationException($"{authority.Text()} has no correlation on {method.Designation}.");
-        return correlation.PrintedUnitFor(read);
+        return (Correlations.Find(method.Designation, authority) ?? input.Own)?.PrintedUnitFor(read) ?? method.WorkUnit(read);
     }
 
     private static bool SameQuantity(ReportedResult one, ReportedResult other) =>

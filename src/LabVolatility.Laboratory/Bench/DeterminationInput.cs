@@ -1,5 +1,4 @@
 using LabVolatility.Core.Methods;
-using LabVolatility.Core.Precision;
 using LabVolatility.Core.Quantities;
 
 namespace LabVolatility.Laboratory.Bench;
@@ -12,7 +11,7 @@ namespace LabVolatility.Laboratory.Bench;
 /// <param name="ContainerMillilitres">The container's size.</param>
 /// <param name="Readings">As typed.</param>
 /// <param name="Handling">As confirmed.</param>
-/// <param name="Precision">The laboratory's precision statements in force.</param>
+/// <param name="Own">The laboratory's own correlation, where the method's isn't public; null: not set.</param>
 public sealed record DeterminationInput(
     string Method,
     IReadOnlyList<Authority> Authorities,
@@ -21,19 +20,11 @@ public sealed record DeterminationInput(
     decimal ContainerMillilitres,
     ReadingsAsTyped Readings,
     HandlingAsTyped Handling,
-    IReadOnlyList<PrecisionStatement> Precision)
+    Correlation? Own)
 {
     internal SampleCondition Condition => new(
         Kind, Container, Volume.From(ContainerMillilitres, VolumeUnit.Millilitre), Handling.FillPercent,
         Handling.AirSaturated, Handling.Hazy, Handling.Phases);
 
-    internal Readings Quantities => new()
-    {
-        TotalPressure = Reading.Pressure(Readings.TotalPressure),
-        Temperature = Reading.Temperature(Readings.Temperature),
-        VaporLiquidRatio = Readings.VaporLiquidRatio?.Value,
-        BarometricPressure = Reading.Pressure(Readings.BarometricPressure),
-        ChilledTo = Reading.Temperature(Handling.ChilledTo),
-        FirstTestOnContainer = true,
-    };
+    internal Readings Quantities => Reading.Quantities(Readings, Handling);
 }

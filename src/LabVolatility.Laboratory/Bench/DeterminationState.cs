@@ -20,9 +20,18 @@ public sealed record DeterminationState
     /// <summary>Who measured or took it on; null while it waits for a person.</summary>
     public required Guid? MeasurerId { get; init; }
     public required string? Measurer { get; init; }
+
+    /// <summary>The account of the measurer, as programs name people.</summary>
+    public string? MeasurerAccount { get; init; }
     public required DateTimeOffset RecordedAt { get; init; }
     public required IReadOnlyList<DeterminationRevision> Revisions { get; init; }
     public required IReadOnlyList<Result> Results { get; init; }
+
+    /// <summary>The laboratory's own correlation that its result was worked out by; null where it has none.</summary>
+    public Correlation? OwnCorrelation { get; init; }
+
+    /// <summary>The readings and settings that count, as the method takes them.</summary>
+    public Readings Quantities => Reading.Quantities(Current.Readings, Current.Handling);
 
     public DeterminationRevision Current => Revisions[^1];
 

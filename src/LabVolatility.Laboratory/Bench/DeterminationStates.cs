@@ -1,3 +1,4 @@
+using LabVolatility.Laboratory.Methods;
 using LabVolatility.Laboratory.Storage;
 using Microsoft.EntityFrameworkCore;
 
@@ -21,6 +22,8 @@ internal static class DeterminationStates
         var measurers = rows.Select(Measurer).OfType<Guid>().Distinct().ToList();
         var names = await context.People.AsNoTracking().Where(p => measurers.Contains(p.Id))
             .Select(p => new { p.Id, p.FullName }).ToDictionaryAsync(p => p.Id, p => p.FullName, cancel);
+        var own = await OwnCorrelations.LoadAsync(context, rows.Select(r => r.Method), cancel);
+
         // By container before by id: two bottles of one moment keep their order in whatever database they lie.
         return [.. rows.OrderBy(d => d.MeasuredAt).ThenBy(d => d.RecordedAt)
             .ThenBy(d => containers[d.ContainerId].Number).ThenBy(d => d.Id).Select(d => State(d, names))];
@@ -29,6 +32,7 @@ internal static class DeterminationStates
         {
             var revisions = d.Revisions.OrderBy(r => r.Revision).ToList();
             var container = containers[d.ContainerId];
+            var results = d.Results.Where(r => r.Revision == revisions[^1].Revision).ToList();
             return new DeterminationState
             {
                 Id = d.Id,
@@ -46,8 +50,8 @@ internal static class DeterminationStates
                 Measurer = Measurer(d) is { } id ? people.GetValueOrDefault(id) : null,
                 RecordedAt = d.RecordedAt,
                 Revisions = revisions,
-                Results = [.. d.Results.Where(r => r.Revision == revisions[^1].Revision)
-                    .OrderBy(r => r.Quantity, StringComparer.Ordinal).ThenBy(r => r.Correlation, StringComparer.Ordinal)],
+                OwnCorrelation = OwnCorrelations.Used(own, results),
+                Results = [.. results.OrderBy(r => r.Quantity, StringComparer.Ordinal).ThenBy(r => r.Correlation, StringComparer.Ordinal)],
             };
         }
     }

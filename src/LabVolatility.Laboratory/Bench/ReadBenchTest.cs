@@ -52,6 +52,7 @@ public sealed class ReadBenchTest(Func<LabContext> open, TimeProvider clock)
             Containers = ContainerSheet.Of(sample, method, today),
             Instruments = [.. instruments.Where(i => i.Instrument.Methods.Contains(designation))],
             Precision = await PrecisionInForce.LoadAsync(context, cancel),
+            OwnCorrelation = await OwnCorrelations.OnAsync(context, method, today, cancel),
             Made = [.. made.Where(d => d.TestId == test.Id)],
             Draft = own is null ? null : SaveDraft.Read(own.Content),
             DraftAt = own?.SavedAt,

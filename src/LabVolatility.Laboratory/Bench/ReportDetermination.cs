@@ -35,7 +35,7 @@ public sealed class ReportDetermination(Func<LabContext> open, TimeProvider cloc
                 : Answer<ReportedDetermination>.Invalid(problems);
 
         var precision = await PrecisionInForce.LoadAsync(context, cancel);
-        var evaluated = DeterminationEvaluation.Evaluate(bench.Input(precision));
+        var evaluated = DeterminationEvaluation.Evaluate(bench.Input);
         if (BlockingFindings(evaluated) is { Count: > 0 } blocking)
             return Answer<ReportedDetermination>.Refused(blocking);
 

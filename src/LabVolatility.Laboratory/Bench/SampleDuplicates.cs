@@ -8,7 +8,7 @@ namespace LabVolatility.Laboratory.Bench;
 /// <summary>Holds the determinations of one test of one sample against the method's repeatability.</summary>
 internal static class SampleDuplicates
 {
-    /// <summary>The verdict on what counts, in kPa of the first authority's quantity; null when nothing counts yet.</summary>
+    /// <summary>The verdict on what counts, in kPa of the first authority's quantity, else of the vapour pressure; null when nothing counts yet.</summary>
     public static DuplicateVerdict? Judge(
         AssignedTest test, IReadOnlyList<DeterminationState> determinations, IReadOnlyList<PrecisionStatement> precision, int resultsInAll)
     {
@@ -16,18 +16,16 @@ internal static class SampleDuplicates
         if (counting.Count == 0 || !TestMethods.TryFind(test.Method, out var method))
             return null;
         var authority = test.Authorities.Count > 0 ? test.Authorities[0] : method.DefaultAuthority;
-        if (Correlations.Find(test.Method, authority) is not { } correlation)
-            return null;
-        var values = counting.Select(d => ValueKpa(method, d, correlation)).ToList();
-        return Duplicates.Judge(values, Repeatability(counting, correlation, precision, values), resultsInAll);
+        var (quantity, values) = Values(method, Correlations.Find(test.Method, authority) ?? counting[0].OwnCorrelation, counting);
+        var fit = PrecisionLookup.FindCautious(counting, quantity, values.Average(), PressureUnit.Kilopascal, precision);
+        return Duplicates.Judge(values, fit.Repeatability, resultsInAll);
     }
 
-    /// <summary>The unrounded quantity in kPa from a determination's total pressure.</summary>
-    public static decimal ValueKpa(TestMethod method, DeterminationState state, Correlation correlation) =>
-        Measurement.ResultInUnit(
-            method, Reading.Pressure(state.Current.Readings.TotalPressure)!.Value, correlation, PressureUnit.Kilopascal)!.Value;
-
-    private static decimal? Repeatability(
-        List<DeterminationState> counting, Correlation correlation, IReadOnlyList<PrecisionStatement> precision, List<decimal> values) =>
-        PrecisionLookup.FindCautious(counting, correlation.Quantity, values.Average(), PressureUnit.Kilopascal, precision).Repeatability;
+    // Unrounded, from the readings; the vapour pressure free of gas where one of them has no correlated result.
+    private static (string Quantity, List<decimal> Values) Values(
+        TestMethod method, Correlation? correlation, List<DeterminationState> counting) =>
+        correlation is not null && counting.TrueForAll(d => d.ResultFor(correlation.Quantity, correlation.Name) is not null)
+            ? (correlation.Quantity, [.. counting.Select(d => Measurement.ResultInUnit(
+                method, d.Quantities, Volume.From(d.ContainerMillilitres, VolumeUnit.Millilitre), correlation, PressureUnit.Kilopascal)!.Value)])
+            : (Correlation.VaporPressure, [.. counting.Select(d => Measurement.VaporPressureInUnit(method, d.Quantities, PressureUnit.Kilopascal)!.Value)]);
 }

@@ -16,14 +16,14 @@ internal static class StoredDetermination
             throw new InvalidOperationException($"Determination {id} was made by {stored.Method}, which this build does not know.");
         var first = stored.Revisions.OrderBy(r => r.Revision).First();
         var results = stored.Results.Where(r => r.Revision == first.Revision)
-            .OrderBy(r => r.Quantity == method.TotalSymbol ? 0 : 1).ThenBy(r => r.Correlation, StringComparer.Ordinal)
+            .OrderBy(r => method.Quantities.ToList().IndexOf(r.Quantity)).ThenBy(r => r.Correlation, StringComparer.Ordinal)
             .Select(Report).ToList();
         return new ReportedDetermination(id, new EvaluatedDetermination(method, results, first.Findings), null);
     }
 
     public static ReportedResult Report(Result r) => new(
         r.Quantity, decimal.Parse(r.Exact, System.Globalization.CultureInfo.InvariantCulture), r.Reported, UnitOf(r.Unit), r.Suffix,
-        r.Correlation, r.Equation, r.Source, r.Status, r.Arithmetic);
+        r.Correlation, r.Equation, r.Source, r.Status, r.Arithmetic) { CorrelationVersion = r.CorrelationVersion };
 
     public static Result Store(ReportedResult r, Guid determination, int revision) => new()
     {
@@ -32,7 +32,7 @@ internal static class StoredDetermination
         Revision = revision,
         Quantity = r.Quantity,
         Correlation = r.Correlation,
-        CorrelationVersion = Correlations.Named(r.Correlation)?.Version ?? r.Correlation,
+        CorrelationVersion = r.CorrelationVersion,
         Value = Rounding.ToPlaces(r.Value, 6),
         Exact = r.Value.ToString(System.Globalization.CultureInfo.InvariantCulture),
         Reported = r.Reported,

@@ -33,5 +33,10 @@ internal static class AmendmentLines
     }
 
     private static string Text(DeterminationRevision revision) =>
-        $"total pressure {revision.Readings.TotalPressure?.Typed ?? "none"}" + (revision.SetAside ? $", set aside: {revision.AssignableCause}" : "");
+        $"total pressure {revision.Readings.TotalPressure?.Typed ?? "none"}" + Gas(revision.Readings) + (revision.SetAside ? $", set aside: {revision.AssignableCause}" : "");
+
+    private static string Gas(ReadingsAsTyped readings) =>
+        readings.GasPressure is { } gas ? $", gas pressure {gas.Typed}"
+        : readings.Expansions.Count > 0 ? $", expansions {string.Join("; ", readings.Expansions.Select(e => $"{e.Pressure.Typed} at {e.Volume.Typed}"))}"
+        : "";
 }

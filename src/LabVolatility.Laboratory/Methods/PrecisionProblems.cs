@@ -15,7 +15,7 @@ internal static class PrecisionProblems
         var problems = new List<Problem>();
         if (!TestMethods.TryFind(entry.Method, out var method))
             problems.Add(new Problem("/method", $"\"{entry.Method}\" is not a test method of this laboratory."));
-        else if (!method.Quantities.Contains(entry.Quantity) || entry.Quantity == method.TotalSymbol)
+        else if (!method.PrecisionQuantities.Contains(entry.Quantity))
             problems.Add(new Problem("/quantity", $"{entry.Method} does not state precision of \"{entry.Quantity}\"."));
         if (string.IsNullOrWhiteSpace(entry.Edition))
             problems.Add(new Problem("/edition", "Precision belongs to an edition."));

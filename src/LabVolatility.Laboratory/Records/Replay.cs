@@ -1,5 +1,6 @@
 using LabVolatility.Core.Methods;
 using LabVolatility.Laboratory.Bench;
+using LabVolatility.Laboratory.Methods;
 using LabVolatility.Laboratory.Storage;
 using Microsoft.EntityFrameworkCore;
 
@@ -22,6 +23,7 @@ public sealed class Replay(Func<LabContext> open)
         var differences = new List<string>();
         long count = 0;
         await using var context = open();
+        var own = await OwnCorrelations.AllAsync(context, cancel);
         var all = await context.Determinations.AsNoTracking().OrderBy(d => d.RecordedAt).Select(d => d.Id).ToListAsync(cancel);
         foreach (var ids in all.Chunk(Chunk))
         {
@@ -33,20 +35,22 @@ public sealed class Replay(Func<LabContext> open)
             var containerIds = chunk.Select(d => d.ContainerId).ToList();
             var containers = await context.Containers.AsNoTracking().Where(c => containerIds.Contains(c.Id)).ToDictionaryAsync(c => c.Id, cancel);
             foreach (var determination in chunk)
-                count += Compare(determination, kinds[determination.SampleId], containers[determination.ContainerId], differences);
+                count += Compare(determination, kinds[determination.SampleId], containers[determination.ContainerId], own, differences);
         }
 
         return new Report(count, differences);
     }
 
-    private static int Compare(Determination d, SampleKind kind, Samples.Container container, List<string> differences)
+    private static int Compare(
+        Determination d, SampleKind kind, Samples.Container container, IReadOnlyList<Correlation> own, List<string> differences)
     {
         foreach (var revision in d.Revisions)
         {
             var stored = d.Results.Where(r => r.Revision == revision.Revision).ToList();
             var authorities = stored.Select(r => Correlations.Named(r.Correlation)?.Authority).OfType<Authority>().Distinct().ToList();
             var again = DeterminationEvaluation.Evaluate(new DeterminationInput(
-                d.Method, authorities, kind, container.Kind, container.VolumeMillilitres, revision.Readings, revision.Handling, []))
+                d.Method, authorities, kind, container.Kind, container.VolumeMillilitres, revision.Readings, revision.Handling,
+                OwnCorrelations.Used(own, stored)))
                 .Results.Select(r => StoredDetermination.Store(r, d.Id, revision.Revision)).ToList();
             foreach (var result in stored)
             {

@@ -57,12 +57,9 @@ public static class MethodWords
         _ => "to be read",
     };
 
-    /// <summary>The quantities whose precision may be entered: those that a method reports beyond its reading.</summary>
-    public static IReadOnlyList<string> PrecisionQuantities(TestMethod method) => [.. method.Quantities.Where(q => q != method.TotalSymbol)];
-
     /// <summary>Quantities for which nothing is in force under the method's own edition.</summary>
     public static IReadOnlyList<string> NotSet(TestMethod method, IEnumerable<PrecisionStatement> inForce) =>
-        [.. PrecisionQuantities(method).Where(q => inForce.All(s => s.Method != method.Designation || s.Edition != method.Edition || s.Quantity != q))];
+        [.. method.PrecisionQuantities.Where(q => inForce.All(s => s.Method != method.Designation || s.Edition != method.Edition || s.Quantity != q))];
 
     public static PrecisionStatement Statement(PrecisionLine line) => PrecisionInForce.Statement(line.Entry);
 

@@ -40,7 +40,7 @@ public sealed class PrecisionDraft
     public static PrecisionDraft For(TestMethod method) => new()
     {
         Edition = method.Edition,
-        Quantity = MethodWords.PrecisionQuantities(method)[0],
+        Quantity = method.PrecisionQuantities[0],
     };
 
     /// <summary>The entry, or what can't be read of it.</summary>

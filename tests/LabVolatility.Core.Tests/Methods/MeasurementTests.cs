@@ -124,12 +124,12 @@ public sealed class MeasurementTests
         var total = AbsolutePressure.From(9.83m, PressureUnit.Psi);
         var inKpa = AbsolutePressure.From(total.In(PressureUnit.Kilopascal), PressureUnit.Kilopascal);
 
-        var result = Measurement.ResultInUnit(Astm, inKpa, Correlations.Named("EPA")!, PressureUnit.Psi)!;
+        var result = Measurement.ResultInUnit(Astm, new Readings { TotalPressure = inKpa }, null, Correlations.Named("EPA")!, PressureUnit.Psi)!;
 
         Assert.Equal(9.05048m, Rounding.ToPlaces(result.Value, 12));
         Assert.Equal("RVP = 0.956 · Ptot − 0.347 psi", result.Equation);
-        Assert.Null(Measurement.ResultInUnit(Astm, AbsolutePressure.From(0.1m, PressureUnit.Psi), Correlations.Named("EPA")!, PressureUnit.Psi));
-        Assert.Throws<ArgumentException>(() => Measurement.ResultInUnit(European, inKpa, Correlations.Named("EPA")!, PressureUnit.Psi));
+        Assert.Null(Measurement.ResultInUnit(Astm, Read(0.1m, PressureUnit.Psi), null, Correlations.Named("EPA")!, PressureUnit.Psi));
+        Assert.Throws<ArgumentException>(() => Measurement.ResultInUnit(European, new Readings { TotalPressure = inKpa }, null, Correlations.Named("EPA")!, PressureUnit.Psi));
     }
 
     private static Readings Read(decimal value, PressureUnit unit = PressureUnit.Kilopascal) =>

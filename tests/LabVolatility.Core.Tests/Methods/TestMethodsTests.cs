@@ -16,6 +16,10 @@ public sealed class TestMethodsTests
     }
 
     [Fact]
+    public void AreOwn_OnlyTheEuropeanExpansion_HasNoPublicCorrelation() =>
+        Assert.Equal(["EN 13016-3"], TestMethods.All.Where(Correlations.AreOwn).Select(m => m.Designation));
+
+    [Fact]
     public void Cautions_ToAcknowledge_AreAtMostTwo() =>
         Assert.All(TestMethods.All, method => Assert.InRange(method.Cautions.Count(c => c.Gate == CautionGate.Acknowledge), 1, 2));
 
@@ -24,12 +28,12 @@ public sealed class TestMethodsTests
         Assert.All(TestMethods.All.SelectMany(m => m.Cautions), caution => Assert.InRange(caution.Text.Split(' ').Length, 5, 25));
 
     [Fact]
-    public void Authorities_OfEachMethod_HaveACorrelation() =>
+    public void Authorities_OfEachMethod_HaveACorrelationUnlessItIsTheLaboratorys() =>
         Assert.All(TestMethods.All, method =>
         {
             Assert.Contains(method.DefaultAuthority, method.Authorities);
             Assert.All(Authorities.All, authority => Assert.Equal(
-                method.Authorities.Contains(authority), Correlations.Find(method.Designation, authority) is not null));
+                method.Authorities.Contains(authority) && !Correlations.AreOwn(method), Correlations.Find(method.Designation, authority) is not null));
         });
 
     [Fact]

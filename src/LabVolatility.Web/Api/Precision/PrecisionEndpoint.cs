@@ -43,7 +43,7 @@ internal static class PrecisionEndpoint
 
     private static PrecisionStatement? Statement(IReadOnlyList<PrecisionStatement> statements, TestMethod method, Given sample, AbsolutePressure level)
     {
-        var quantity = Correlations.Find(method.Designation, method.DefaultAuthority)!.Quantity;
+        var quantity = Correlations.Find(method.Designation, method.DefaultAuthority)?.Quantity ?? method.Quantities[^1];
         ContainerKind? container = ContainerKinds.TryParse(sample["container"].Text, out var kind) ? kind : null;
         return CataloguePrecision.Find(statements, method, quantity, container, sample["containerVolume"].Volume, level);
     }
