@@ -13,8 +13,12 @@ public sealed class ReadBench(Func<LabContext> open, TimeProvider clock)
     public async Task<BenchDay> Run(Guid person, CancellationToken cancel = default)
     {
         await using var context = open();
-        var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
-        var today = time.Day(clock.GetUtcNow());
+        return await LoadAsync(context, person, clock.GetUtcNow(), cancel);
+    }
+
+    internal static async Task<BenchDay> LoadAsync(LabContext context, Guid person, DateTimeOffset now, CancellationToken cancel)
+    {
+        var today = LaboratoryTime.Of(await SettingsInForce.LoadAsync(context, cancel)).Day(now);
         return new BenchDay(
             await WaitingAsync(context, person, today, cancel),
             await TakeOnAsync(context, cancel),

@@ -27,7 +27,7 @@ public sealed class ReadBenchTest(Func<LabContext> open, TimeProvider clock)
             .OrderBy(t => t.State == TestState.Waiting ? 0 : 1).FirstOrDefault();
         if (sample is null || test is null)
             return null;
-        var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
+        var time = LaboratoryTime.Of(await SettingsInForce.LoadAsync(context, cancel));
         var today = time.Day(clock.GetUtcNow());
         var drafts = await context.Drafts.AsNoTracking().Where(d => d.TestId == test.Id)
             .Join(context.People, d => d.PersonId, p => p.Id, (d, p) => new { d.PersonId, d.Content, d.SavedAt, p.FullName }).ToListAsync(cancel);

@@ -3,6 +3,7 @@ using LabVolatility.Laboratory.Batches;
 using LabVolatility.Laboratory.Certificates.Documents;
 using LabVolatility.Laboratory.People;
 using LabVolatility.Laboratory.Records;
+using LabVolatility.Laboratory.Setup;
 using LabVolatility.Laboratory.Storage;
 using Microsoft.EntityFrameworkCore;
 
@@ -34,7 +35,7 @@ public sealed class IssueCertificate(Func<LabContext> open, TimeProvider clock)
             return Answer<IssuedCertificate>.Repeated(new IssuedCertificate(earlier.Number, earlier.Revision, earlier.CheckCode));
 
         var now = clock.GetUtcNow();
-        var settings = await context.Settings.AsNoTracking().FirstAsync(cancel);
+        var settings = await SettingsInForce.LoadAsync(context, cancel);
         var number = earlier?.Number ?? await CertificateFiling.NumberAsync(context, settings, now, cancel);
         var revision = (earlier?.Revision ?? 0) + 1;
         var replaces = earlier is null ? null : new ReplacedCertificate(

@@ -50,7 +50,7 @@ public sealed class ReadCertificateCopy(Func<LabContext> open)
             .OrderByDescending(d => d.Sequence).Select(d => new { d.Id, d.Kind, d.PersonName, d.At }).FirstAsync(cancel);
         if (inForce.Id == certificate.DecisionId)
             return null;
-        var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
+        var time = LaboratoryTime.Of(await SettingsInForce.LoadAsync(context, cancel));
         var day = $"{time.Local(inForce.At):yyyy-MM-dd HH:mm}";
         return inForce.Kind == DecisionKind.Withdraw
             ? $"WITHDRAWN by {inForce.PersonName}, {day}"

@@ -90,5 +90,5 @@ public sealed class KeepInstrument(Func<LabContext> open)
     }
 
     private static async Task<DateOnly> TodayAsync(LabContext context, CancellationToken cancel) =>
-        LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel)).Day(context.Clock.GetUtcNow());
+        LaboratoryTime.Of(await SettingsInForce.LoadAsync(context, cancel)).Day(context.Clock.GetUtcNow());
 }

@@ -15,7 +15,7 @@ public sealed class ReadInstrument(Func<LabContext> open, TimeProvider clock)
         var instrument = await context.Instruments.AsNoTracking().FirstOrDefaultAsync(i => i.Code == code, cancel);
         if (instrument is null)
             return null;
-        var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
+        var time = LaboratoryTime.Of(await SettingsInForce.LoadAsync(context, cancel));
         var now = clock.GetUtcNow();
         var today = time.Day(now);
         var checks = await context.Verifications.AsNoTracking().Where(v => v.InstrumentCode == code)

@@ -10,7 +10,7 @@ public sealed class ReadInstruments(Func<LabContext> open, TimeProvider clock)
     public async Task<IReadOnlyList<InstrumentLine>> Run(CancellationToken cancel = default)
     {
         await using var context = open();
-        var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
+        var time = LaboratoryTime.Of(await SettingsInForce.LoadAsync(context, cancel));
         return await LinesAsync(context, time.Day(clock.GetUtcNow()), cancel);
     }
 

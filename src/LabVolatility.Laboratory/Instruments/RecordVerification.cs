@@ -44,7 +44,7 @@ public sealed class RecordVerification(Func<LabContext> open, TimeProvider clock
             return Answer<bool>.Invalid(problems);
 
         var now = clock.GetUtcNow();
-        var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
+        var time = LaboratoryTime.Of(await SettingsInForce.LoadAsync(context, cancel));
         var verification = Guid.CreateVersion7(now);
         context.Verifications.Add(new Verification
         {

@@ -14,7 +14,10 @@ public sealed class LimitCatalogue(Func<LabContext> open)
         return await LoadAsync(context, cancel);
     }
 
-    internal static async Task<IReadOnlyList<Area>> LoadAsync(LabContext context, CancellationToken cancel)
+    internal static Task<IReadOnlyList<Area>> LoadAsync(LabContext context, CancellationToken cancel) =>
+        context.Read.GetAsync(() => FetchAsync(context, cancel));
+
+    private static async Task<IReadOnlyList<Area>> FetchAsync(LabContext context, CancellationToken cancel)
     {
         var confirmed = await context.FactConfirmations.AsNoTracking().Select(c => c.Key).ToHashSetAsync(cancel);
         var areas = await context.LaboratoryAreas.AsNoTracking()

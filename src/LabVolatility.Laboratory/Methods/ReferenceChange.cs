@@ -10,7 +10,7 @@ internal static class ReferenceChange
 {
     public static async Task MarkAsync(LabContext context, string cause, DateTimeOffset now, CancellationToken cancel)
     {
-        var today = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel)).Day(now);
+        var today = LaboratoryTime.Of(await SettingsInForce.LoadAsync(context, cancel)).Day(now);
         var batches = await context.Batches.AsNoTracking()
             .Where(b => b.Until >= today && context.Decisions.Any(d => d.BatchId == b.Id)).Select(b => b.Id).ToListAsync(cancel);
         await ReviewMarks.MarkAsync(context, batches, cause, now, cancel);

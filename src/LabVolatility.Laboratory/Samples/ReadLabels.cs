@@ -1,4 +1,5 @@
 using LabVolatility.Laboratory.Certificates.Documents;
+using LabVolatility.Laboratory.Setup;
 using LabVolatility.Laboratory.Storage;
 using Microsoft.EntityFrameworkCore;
 
@@ -13,7 +14,7 @@ public sealed class ReadLabels(Func<LabContext> open)
         var sample = await context.Samples.AsNoTracking().Include(s => s.Containers).FirstOrDefaultAsync(s => s.Number == number, cancel);
         if (sample is null)
             return [];
-        var settings = await context.Settings.AsNoTracking().FirstAsync(cancel);
+        var settings = await SettingsInForce.LoadAsync(context, cancel);
         return [.. sample.Containers.OrderBy(c => c.Number).Select(c => new LabelContent
         {
             LaboratoryName = settings.Name,

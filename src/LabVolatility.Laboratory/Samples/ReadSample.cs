@@ -17,7 +17,7 @@ public sealed class ReadSample(Func<LabContext> open, TimeProvider clock)
             .FirstOrDefaultAsync(s => s.Number == number, cancel);
         if (sample is null)
             return null;
-        var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
+        var time = LaboratoryTime.Of(await SettingsInForce.LoadAsync(context, cancel));
         var grade = await context.Grades.AsNoTracking().Where(g => g.Code == sample.GradeCode).Select(g => g.Name).FirstAsync(cancel);
         var determinations = await DeterminationStates.LoadAsync(context, [sample.Id], cancel);
         var batch = sample.BatchId is null

@@ -28,7 +28,7 @@ public sealed class ReadSamples(Func<LabContext> open)
         var since = samples.Count == 0 ? DateTimeOffset.MaxValue : samples.Values.Min(s => s.SampledAt);
         var movements = tanks.Count == 0 ? [] : await context.TankMovements.AsNoTracking()
             .Where(m => tanks.Contains(m.TankCode) && m.At > since).ToListAsync(cancel);
-        var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
+        var time = LaboratoryTime.Of(await SettingsInForce.LoadAsync(context, cancel));
         var grades = await context.Grades.AsNoTracking().OrderBy(g => g.Code).Select(g => g.Code).ToListAsync(cancel);
         return new SamplesPage(
             [.. numbers.Select(n => Line(samples[n], batches, movements, time))],

@@ -21,7 +21,7 @@ public sealed class ReadScan(Func<LabContext> open, TimeProvider clock)
             return Answer<ScannedSample>.NotFound($"There is no sample {code.SampleNumber} in this laboratory.");
         if (code.ContainerNumber is { } asked && sample.Containers.All(c => c.Number != asked))
             return Answer<ScannedSample>.NotFound($"Sample {sample.Number} has no container {asked}.");
-        var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
+        var time = LaboratoryTime.Of(await SettingsInForce.LoadAsync(context, cancel));
         var waiting = sample.Tests.Where(t => t.State == TestState.Waiting).OrderBy(t => t.DueAt).Select(t => t.Method).ToList();
         var method = TestMethods.TryFind(waiting.FirstOrDefault(), out var first) ? first : null;
         var why = ContainerSheet.Of(sample, method, time.Day(clock.GetUtcNow()))

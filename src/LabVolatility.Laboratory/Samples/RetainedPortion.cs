@@ -18,11 +18,13 @@ public static class RetainedPortion
     // Testing is complete once no test waits: from that day the portion is kept for the days that are set.
     internal static async Task DateAsync(LabContext context, AssignedTest changed, CancellationToken cancel)
     {
+        if (changed.State == TestState.Waiting || await context.Containers.CountAsync(c => c.SampleId == changed.SampleId, cancel) < 2)
+            return;
         var sample = await context.Samples.Include(s => s.Containers).ThenInclude(c => c.Openings).Include(s => s.Tests).AsSplitQuery()
             .FirstAsync(s => s.Id == changed.SampleId, cancel);
         if (sample.Tests.Any(t => t.State == TestState.Waiting) || Of(sample) is not { } portion)
             return;
-        var settings = await context.Settings.AsNoTracking().FirstAsync(cancel);
+        var settings = await SettingsInForce.LoadAsync(context, cancel);
         var until = LaboratoryTime.Of(settings).Day(context.Clock.GetUtcNow()).AddDays(settings.RetainDays);
         if (portion.RetainUntil is null || portion.RetainUntil < until)
             portion.RetainUntil = until;

@@ -1,3 +1,4 @@
+using System.Data.Common;
 using LabVolatility.Laboratory.People;
 using LabVolatility.Laboratory.Records;
 using LabVolatility.Laboratory.Storage.Postgres;
@@ -89,6 +90,19 @@ public static class LabStorage
         var sqlite = new DbContextOptionsBuilder<SqliteLabContext>()
             .UseSqlite(connection).AddInterceptors(new SqliteConnections())
             .AddInterceptors(board is null ? [] : [new SqliteNotices(board)]).UseLoggerFactory(logs).Options;
+        return () => new SqliteLabContext(sqlite, clock);
+    }
+
+    /// <summary>Opens contexts on a connection that is open already and stays so.</summary>
+    internal static Func<LabContext> Opener(StorageEngine engine, DbConnection connection, TimeProvider clock)
+    {
+        if (engine is StorageEngine.Postgres)
+        {
+            var postgres = new DbContextOptionsBuilder<PostgresLabContext>().UseNpgsql(connection).Options;
+            return () => new PostgresLabContext(postgres, clock);
+        }
+
+        var sqlite = new DbContextOptionsBuilder<SqliteLabContext>().UseSqlite(connection).Options;
         return () => new SqliteLabContext(sqlite, clock);
     }
 
