@@ -25,6 +25,7 @@ public sealed record PrintedForm(
 
     /// <summary>Whether it is printed for a container; where it is for one size only, an unknown size doesn't do.</summary>
     /// <param name="container">The container's size; null: not known.</param>
+    /// <remarks>Source: <see cref="Source"/>.</remarks>
     public bool Fits(Volume? container) =>
         ContainerMillilitres is null || ContainerMillilitres == container?.In(VolumeUnit.Millilitre);
 

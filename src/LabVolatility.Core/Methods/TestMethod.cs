@@ -82,10 +82,12 @@ public sealed record TestMethod
     public IReadOnlyList<string> PrecisionQuantities => [.. Quantities.Where(q => q != TotalSymbol && q != GasPart.Symbol)];
 
     /// <summary>The unit to work a reading in: psi where the method prints it, else kPa.</summary>
+    /// <remarks>Source: the method's scope, see <see cref="Scope"/>.</remarks>
     public PressureUnit WorkUnit(PressureUnit readingUnit) =>
         readingUnit == PressureUnit.Psi && Scope.LowPsi is not null ? PressureUnit.Psi : PressureUnit.Kilopascal;
 
     /// <summary>The pressures it covers for a kind of sample.</summary>
+    /// <remarks>Source: the one that each scope names.</remarks>
     public MethodScope ScopeOf(SampleKind kind) => kind == SampleKind.AviationTurbine && AviationScope is { } own ? own : Scope;
 
     /// <summary>Designation and edition as cited: "ASTM D5191-22", "EN 13016-1:2024".</summary>

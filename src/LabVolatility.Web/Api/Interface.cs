@@ -26,6 +26,7 @@ public static class Interface
         services.ConfigureHttpJsonOptions(options => options.SerializerOptions.NumberHandling = System.Text.Json.Serialization.JsonNumberHandling.Strict);
         services.TryAddTransient<ReadCertificates>();
         services.AddTransient<AnsweredPrecision>();
+        services.AddTransient<AnsweredCorrelation>();
         services.AddTransient<CatalogueSource>();
         services.AddOpenApi(InterfaceDocument.Name, InterfaceDocument.Configure);
     }
@@ -37,6 +38,7 @@ public static class Interface
         var api = app.MapGroup(BasePath).WithGroupName(InterfaceDocument.Name);
         var calculations = api.MapGroup("").WithTags("Calculations");
         calculations.MapResults();
+        calculations.MapGasCorrection();
         calculations.MapPrecision();
         calculations.MapConformity();
         var catalogue = api.MapGroup("").WithTags("Catalogue");

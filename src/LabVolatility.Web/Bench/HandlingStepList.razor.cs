@@ -30,6 +30,9 @@ public sealed partial class HandlingStepList : ComponentBase
     [Parameter, EditorRequired]
     public Func<DateTimeOffset> Now { get; set; } = null!;
 
+    // To be read here, and answered by a value that is typed with the readings.
+    private IEnumerable<HandlingStep> Read => Test.Method.Handling.Where(h => h.Code is "rinse" or "introduce" or "consecutive");
+
     private bool Looked => IsConfirmed(Haze);
 
     private bool IsConfirmed(string code) => Entry.Confirmed.Any(c => c.Code == code);

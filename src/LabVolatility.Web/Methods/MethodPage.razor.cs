@@ -11,6 +11,8 @@ public sealed partial class MethodPage : LabPage
 {
     private TestMethod? _method;
     private IReadOnlyList<PrecisionLine> _lines = [];
+    private IReadOnlyList<CorrelationLine> _correlations = [];
+    private Correlation? _own;
 
     public override string Title => _method?.Citation ?? Designation;
 
@@ -20,14 +22,27 @@ public sealed partial class MethodPage : LabPage
     [Inject]
     private ReadPrecisionEntries Read { get; set; } = null!;
 
+    [Inject]
+    private ReadCorrelationEntries ReadCorrelations { get; set; } = null!;
+
+    [Inject]
+    private ReadOwnCorrelation Own { get; set; } = null!;
+
     protected override bool Concerns(Notice notice) => notice.Changes<PrecisionEntry>();
 
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {
         _method = MethodAddress.Find(Designation);
         if (_method is null)
+        {
             Missing = $"There is no test method {Designation} in this laboratory.";
-        else
-            _lines = await Read.Run(_method.Designation, cancellationToken);
+            return;
+        }
+
+        _lines = await Read.Run(_method.Designation, cancellationToken);
+        if (!Correlations.AreOwn(_method))
+            return;
+        _correlations = await ReadCorrelations.Run(_method.Designation, cancellationToken);
+        _own = await Own.Run(_method, cancellationToken);
     }
 }

@@ -1,3 +1,5 @@
+using System.Globalization;
+using LabVolatility.Core.Methods;
 using LabVolatility.Core.Quantities;
 using LabVolatility.Laboratory.Bench;
 using LabVolatility.Laboratory.Records;
@@ -13,12 +15,17 @@ public sealed partial class AmendForm : ComponentBase
     private int _revision;
     private bool _sent;
     private bool _outrun;
-    private (string?, string?, string?, string?, string?, string, string?) _filled;
+    private string? _filled;
     private string? _pressure;
     private string? _temperature;
     private string? _ratio;
     private string? _chilled;
     private string? _fill;
+    private string? _gas;
+    private List<ExpansionRow> _expansions = [];
+    private string? _introduction;
+    private string? _rinses;
+    private string? _runs;
     private string _look = "clear";
     private string? _air;
     private bool _aside;
@@ -56,18 +63,24 @@ public sealed partial class AmendForm : ComponentBase
         var (readings, handling) = (One.Current.Readings, One.Current.Handling);
         (_pressure, _temperature, _ratio) = (Typed(readings.TotalPressure), Typed(readings.Temperature), Typed(readings.VaporLiquidRatio));
         (_chilled, _fill) = (Typed(handling.ChilledTo), handling.FillPercent is { } fill ? Rounding.Plain(fill) : null);
+        (_gas, _introduction) = (Typed(readings.GasPressure), Typed(readings.IntroductionTemperature));
+        _expansions = [.. readings.Expansions.Select(e => new ExpansionRow { Volume = Typed(e.Volume), Pressure = Typed(e.Pressure) })];
+        (_rinses, _runs) = (Whole(handling.RinseCycles), Whole(handling.ConsecutiveDeterminations));
         _look = handling.Phases > 1 ? "two" : handling.Hazy ? "hazy" : "clear";
         _air = handling.AirSaturated switch { true => "yes", false => "no", _ => "" };
         (_aside, _cause, _reason) = (false, null, null);
         _filled = Fields;
     }
 
+    private bool TakesGasOff => TestMethods.TryFind(One.Method, out var method) && method.TakesGasOff;
+
     /// <summary>The revision that what is typed started from.</summary>
     private DeterminationRevision Seen => One.Revisions.First(r => r.Revision == _revision);
 
     private bool IsTouched => !string.IsNullOrWhiteSpace(_reason) || _aside || _filled != Fields;
 
-    private (string?, string?, string?, string?, string?, string, string?) Fields => (_pressure, _temperature, _ratio, _chilled, _fill, _look, _air);
+    private string Fields => string.Join(
+        '\n', [_pressure, _temperature, _ratio, _chilled, _fill, _look, _air, _gas, _introduction, _rinses, _runs, .. _expansions.SelectMany(e => new[] { e.Volume, e.Pressure })]);
 
     // The person has seen both: what is typed now amends what the other one left.
     private void GoOn() => (_outrun, _revision, _command) = (false, One.Current.Revision, Guid.NewGuid());
@@ -76,6 +89,8 @@ public sealed partial class AmendForm : ComponentBase
     private static string? Typed(TypedReading? reading) => reading is null
         ? null
         : reading.Typed.Any(char.IsLetter) ? reading.Typed : $"{reading.Typed.Trim()} {reading.Unit.Replace("deg", "°", StringComparison.Ordinal)}".TrimEnd();
+
+    private static string? Whole(int? count) => count?.ToString(CultureInfo.InvariantCulture);
 
     private string Id(string field) => $"amend-{field}-{One.Id:N}";
 
@@ -86,6 +101,14 @@ public sealed partial class AmendForm : ComponentBase
             TotalPressure = _pressure,
             Temperature = _temperature,
             VaporLiquidRatio = _ratio,
+            Expands = _expansions.Count > 0,
+            GasPressure = _gas,
+            Expansions = [.. _expansions.Select(row => row.Entry)],
+            LiquidVolume = Typed(One.Current.Readings.LiquidVolume),
+            IntroductionTemperature = _introduction,
+            RinseCycles = _rinses,
+            ConsecutiveDeterminations = _runs,
+            AtEquilibrium = One.Current.Handling.AtEquilibrium,
             ChilledTo = _chilled,
             FillPercent = _fill,
             AirSaturated = _air switch { "yes" => true, "no" => false, _ => null },

@@ -32,6 +32,10 @@ public sealed partial class DeterminationCard : ComponentBase
     private static string Readings(DeterminationRevision revision) => string.Join(" · ", new[]
     {
         Said("pressure", revision.Readings.TotalPressure),
+        Said("gas", revision.Readings.GasPressure),
+        revision.Readings.Expansions.Count == 0 ? null : $"expansions {string.Join("; ", revision.Readings.Expansions.Select(e => $"{e.Pressure.Typed.Trim()} at {e.Volume.Typed.Trim()}"))}",
+        Said("specimen", revision.Readings.LiquidVolume),
+        Said("taken in at", revision.Readings.IntroductionTemperature),
         Said("temperature", revision.Readings.Temperature),
         Said("V/L", revision.Readings.VaporLiquidRatio),
         Said("barometer", revision.Readings.BarometricPressure),
@@ -44,6 +48,9 @@ public sealed partial class DeterminationCard : ComponentBase
         {
             Said("chilled to", handling.ChilledTo),
             handling.FillPercent is { } fill ? $"{Rounding.Plain(fill)} % full" : null,
+            handling.RinseCycles is { } rinses ? $"{rinses} rinses" : null,
+            handling.ConsecutiveDeterminations is { } runs and > 1 ? $"{runs} runs on the container" : null,
+            handling.AtEquilibrium == false ? "the pressure was still moving" : null,
             handling.AirSaturated switch { true => "air-saturated", false => "not air-saturated", _ => null },
             handling.Phases > 1 ? $"{handling.Phases} phases" : handling.Hazy ? "hazy" : "clear",
         }.OfType<string>());

@@ -12,6 +12,7 @@ namespace LabVolatility.Web.Samples;
 public sealed partial class SamplePage : LabPage
 {
     private SampleSheet? _sheet;
+    private HandBlendSheet? _blends;
     private IReadOnlyList<Problem> _problems = [];
     private IReadOnlyList<Problem> _amendProblems = [];
     private Guid? _amending;
@@ -30,6 +31,12 @@ public sealed partial class SamplePage : LabPage
 
     [Inject]
     private ReadSample Read { get; set; } = null!;
+
+    [Inject]
+    private ReadHandBlends ReadBlends { get; set; } = null!;
+
+    [Inject]
+    private RecordBlendContent RecordContent { get; set; } = null!;
 
     [Inject]
     private ReceiveSample Receive { get; set; } = null!;
@@ -53,6 +60,7 @@ public sealed partial class SamplePage : LabPage
     {
         var before = _sheet?.Sample;
         _sheet = await Read.Run(Number, cancellationToken);
+        _blends = _sheet is null ? null : await ReadBlends.Run(Number, cancellationToken);
         if (_sheet is null)
             Missing = $"There is no sample {Number}.";
         if (_sheet?.Sample.Id != before?.Id)
@@ -66,6 +74,9 @@ public sealed partial class SamplePage : LabPage
 
     private Task ReceiveAsync(ReceiveSample.Request request) =>
         ActAsync(async actor => Said(await Receive.Run(actor, request, Leaving), "Received: its tests wait at the bench now."));
+
+    private Task EnterContentAsync(RecordBlendContent.Request request) =>
+        ActAsync(async actor => Said(await RecordContent.Run(actor, request, Leaving), "The measured content is recorded; the latest counts."));
 
     private Task TakeOnAsync(DeterminationState one) =>
         ActAsync(async actor => Said(await TakeOn.Run(actor, one.Id, Leaving), "Taken on: it counts now, and you are its operator."));

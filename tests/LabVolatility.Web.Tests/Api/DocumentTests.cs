@@ -34,6 +34,8 @@ public sealed class DocumentTests(InterfaceScene scene)
         (string Path, string Body)[] asked =
         [
             ("/calculations/results", """{"method": "EN 13016-1", "readings": {"totalPressure": {"value": 70.0, "unit": "kPa"}}}"""),
+            ("/calculations/results", """{"method": "ASTM D6378", "readings": {"totalPressure": {"value": 67.9, "unit": "kPa"}, "gasPressure": {"value": 2.7, "unit": "kPa"}}}"""),
+            ("/calculations/gas-correction", GasCorrectionTests.Worked()),
             ("/calculations/precision", """{"method": "EN 13016-1", "values": [{"value": 70.0, "unit": "kPa"}]}"""),
             ("/calculations/conformity", """{"value": 9.05, "maximum": 9.0, "digits": 1}"""),
             ("/calculations/conformity", """{"grade": "gasoline", "area": "EN228-D1", "date": "2026-01-10", "results": [{"quantity": "DVPE", "value": {"value": 75, "unit": "kPa"}, "method": "EN 13016-1"}]}"""),

@@ -110,7 +110,7 @@ public sealed class ResultsTests(InterfaceScene scene)
     {
         { """{"readings": {"totalPressure": {"value": 70, "unit": "kPa"}}}""", "/method" },
         { """{"method": "ASTM D9999", "readings": {"totalPressure": {"value": 70, "unit": "kPa"}}}""", "/method" },
-        { """{"method": "ASTM D6378", "readings": {"totalPressure": {"value": 70, "unit": "kPa"}}}""", "/method" },
+        { """{"method": "ASTM D6377", "readings": {"totalPressure": {"value": 70, "unit": "kPa"}}}""", "/method" },
         { """{"method": null, "readings": {"totalPressure": {"value": 70, "unit": "kPa"}}}""", "/method" },
         { """{"method": "ASTM D5191", "procedure": "A", "readings": {"totalPressure": {"value": 70, "unit": "kPa"}}}""", "/procedure" },
         { """{"method": "ASTM D5191"}""", "/readings" },

@@ -10,7 +10,13 @@ internal static class DeterminationShape
         new Member("airSaturated", new FlagShape { About = "null: nobody stated it." }),
         new Member("fillPercent", new NumberShape(Above: 0, High: 100) { About = "Default: the container's." }),
         new Member("hazy", new FlagShape()),
-        new Member("phases", new NumberShape(Low: 1, High: 9, Whole: true)));
+        new Member("phases", new NumberShape(Low: 1, High: 9, Whole: true)),
+        new Member("atEquilibrium", new FlagShape { About = "Whether each pressure stood still when it was read." }),
+        new Member("rinseCycles", new NumberShape(Low: 0, High: 20, Whole: true) { About = "Of the chamber with the sample; triple expansion." }),
+        new Member("consecutiveDeterminations", new NumberShape(Low: 1, High: 20, Whole: true) { About = "Runs of the instrument on the container; triple expansion." }));
+
+    private static readonly string[] OfNoMethod = ["gaugePressure", "composition", "temperatureAtRatio"];
+    private static readonly string[] OfExpansions = ["gasPressure", "introductionTemperature", "expansions", "liquidVolume"];
 
     public static ObjectShape Shape { get; } = new("NewDetermination",
         new Member("method", KnownMethods.Shape, true),
@@ -25,13 +31,15 @@ internal static class DeterminationShape
 
     public static DeterminationRequest? Read(string sample, Given body, Mistakes mistakes)
     {
-        if (TestMethods.TryFind(body["method"].Text, out var method))
-            MethodMembers.Check(body, method);
         var readings = body["readings"];
-        foreach (var name in new[] { "gasPressure", "gaugePressure", "introductionTemperature", "expansions", "composition", "temperatureAtRatio" })
+        if (TestMethods.TryFind(body["method"].Text, out var method))
         {
-            if (readings[name].IsThere)
-                readings[name].Refuse($"{body["method"].Text} keeps no such reading; leave it out.");
+            MethodMembers.Check(body, method);
+            foreach (var name in method.TakesGasOff ? OfNoMethod : [.. OfNoMethod, .. OfExpansions])
+            {
+                if (readings[name].IsThere)
+                    readings[name].Refuse($"{method.Designation} keeps no such reading; leave it out.");
+            }
         }
 
         if (mistakes.Any)
@@ -52,6 +60,10 @@ internal static class DeterminationShape
                 Temperature = Reading(readings["temperature"]),
                 VaporLiquidRatio = readings["vaporLiquidRatio"] is { Number: { } ratio } given ? new TypedReading(given.Digits!, ratio, "") : null,
                 BarometricPressure = Reading(readings["barometricPressure"]),
+                GasPressure = Reading(readings["gasPressure"]),
+                Expansions = [.. readings["expansions"].Items.Select(e => new ExpansionAsTyped(Reading(e["volume"])!, Reading(e["pressure"])!))],
+                LiquidVolume = Reading(readings["liquidVolume"]),
+                IntroductionTemperature = Reading(readings["introductionTemperature"]),
             },
             Handling = new HandlingAsTyped
             {
@@ -60,6 +72,9 @@ internal static class DeterminationShape
                 FillPercent = handling["fillPercent"].Number,
                 Hazy = handling["hazy"].Flag ?? false,
                 Phases = handling["phases"].Whole ?? 1,
+                AtEquilibrium = handling["atEquilibrium"].Flag,
+                RinseCycles = handling["rinseCycles"].Whole,
+                ConsecutiveDeterminations = handling["consecutiveDeterminations"].Whole,
             },
         };
     }

@@ -8,5 +8,6 @@ public sealed record CorrelationAnswer(string Name, string Authority, string Qua
 {
     public static CorrelationAnswer Of(Correlation correlation) => new(
         correlation.Name, correlation.Authority.Text(), correlation.Quantity, correlation.Version,
-        [.. correlation.Forms.Select(f => new EquationAnswer(f.Unit.Symbol(), correlation.Equation(f.Unit), f.Source, f.Status.Text()))]);
+        [.. correlation.Forms.Select(f => new EquationAnswer(
+            f.Unit.Symbol(), Api.Quantity.Of(f.ContainerMillilitres, "mL"), correlation.Equation(f), f.Source, f.Status.Text()))]);
 }

@@ -1,4 +1,4 @@
 namespace LabVolatility.Web.Api.Methods;
 
-/// <summary>An equation as printed.</summary>
-public sealed record EquationAnswer(string Unit, string Equation, string Source, string Status);
+/// <summary>An equation as printed; for one size of container where it names one.</summary>
+public sealed record EquationAnswer(string Unit, Quantity? ContainerVolume, string Equation, string Source, string Status);

@@ -11,22 +11,25 @@ internal static class ResultsEndpoint
     public static void MapResults(this IEndpointRouteBuilder api) =>
         api.MapPost("/calculations/results", CalculateAsync)
             .Called("calculateResults", "From readings to reported results by a test method")
-            .Needs(KeyScopes.Calculate).Takes(ResultsShape.Shape).Produces<ResultsAnswer>();
+            .Needs(KeyScopes.Calculate).Takes(ResultsShape.Shape).Refuses(422).Produces<ResultsAnswer>();
 
-    private static async Task<IResult> CalculateAsync(HttpContext http, AnsweredPrecision precision)
+    private static async Task<IResult> CalculateAsync(HttpContext http, AnsweredPrecision precision, AnsweredCorrelation correlation)
     {
         var (body, mistakes, refusal) = await BodyReader.ReadAsync(http, _ => ResultsShape.Shape);
         if (refusal is not null)
             return refusal;
-        return ResultsRequest.Read(body, mistakes) is { } request
-            ? TypedResults.Ok(await WorkOutAsync(request, precision, http.RequestAborted))
-            : ProblemAnswer.Of(mistakes);
+        if (ResultsRequest.Read(body, mistakes) is not { } request)
+            return ProblemAnswer.Of(mistakes);
+        if (request.Readings.Run is { } run && request.Method.TakesGasOff && !TripleExpansion.TrySolve(run, PressureUnit.Kilopascal, out _, out var problem))
+            return ProblemAnswer.Of(StatusCodes.Status422UnprocessableEntity, problem);
+        request = request with { Own = await correlation.Run(request.Method, http.RequestAborted) };
+        return TypedResults.Ok(await WorkOutAsync(request, precision, http.RequestAborted));
     }
 
     private static async Task<ResultsAnswer> WorkOutAsync(ResultsRequest request, AnsweredPrecision precision, CancellationToken cancel)
     {
         var outcome = Evaluate(request, null);
-        var correlated = outcome.Results.FirstOrDefault(r => r.Correlation.Length > 0);
+        var correlated = outcome.Results.FirstOrDefault(r => r.Correlation.Length > 0) ?? outcome.Results.FirstOrDefault(r => r.Quantity == Correlation.VaporPressure);
         if (correlated is not null && AbsolutePressure.TryFrom(correlated.Value, correlated.Unit, out var level))
         {
             var statement = CataloguePrecision.Find(
@@ -42,5 +45,5 @@ internal static class ResultsEndpoint
     }
 
     private static MethodOutcome Evaluate(ResultsRequest request, Core.Precision.PrecisionStatement? statement) => Measurement.Evaluate(
-        request.Method, request.Readings, request.Sample.Condition, request.Authority, request.ReportUnit, statement);
+        request.Method, request.Readings, request.Sample.Condition, request.Authority, request.ReportUnit, statement, request.Own);
 }

@@ -7,14 +7,17 @@ namespace LabVolatility.Web.Api.Methods;
 internal sealed record ResultsRequest(
     TestMethod Method, Readings Readings, SampleRead Sample, Authority Authority, PressureUnit ReportUnit)
 {
+    /// <summary>The laboratory's own correlation, where the method's isn't public; null: not set.</summary>
+    public Correlation? Own { get; init; }
+
     /// <summary>Null where the request breaks rules.</summary>
     public static ResultsRequest? Read(Given body, Mistakes mistakes)
     {
         if (!TestMethods.TryFind(body["method"].Text, out var method))
             return null;
         var readings = body["readings"];
-        if (readings.IsObject && !readings["totalPressure"].IsThere)
-            readings["totalPressure"].Refuse($"{method.Designation} needs the total pressure.");
+        if (readings.IsObject)
+            NeededReadings.Check(readings, method);
         MethodMembers.Check(body, method);
         var authority = ReadAuthority(body["authority"], method);
         if (body["reidEquivalent"].Flag == true)
@@ -43,6 +46,9 @@ internal sealed record ResultsRequest(
         TotalPressure = readings["totalPressure"].Pressure,
         Temperature = readings["temperature"].Temperature,
         VaporLiquidRatio = readings["vaporLiquidRatio"].Number,
+        GasPressure = readings["gasPressure"].Pressure,
+        Expansions = ReadingsShape.ReadExpansions(readings["expansions"]),
+        LiquidVolume = readings["liquidVolume"].Volume,
         IntroductionTemperature = readings["introductionTemperature"].Temperature,
         BarometricPressure = readings["barometricPressure"].Pressure,
     };
