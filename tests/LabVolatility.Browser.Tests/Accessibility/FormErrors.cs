@@ -24,7 +24,7 @@ internal static class FormErrors
             await page.GetByLabel("Began at, local time").FillAsync("at dawn");
             await PressAsync(page, "Record");
         }, Summary),
-        new("determination", DemoPerson.OnCall, "/bench/{waiting}/EN-13016-1", page => page.Keyboard.PressAsync("Control+Enter"), Summary),
+        new("determination", DemoPerson.OnCall, "/bench/{waiting}/EN-13016-1", page => PressAsync(page, "Report determination"), Summary),
         new("verification", DemoPerson.OnCall, "/instruments/VP-1", page => PressAsync(page, "Enter verification"), Summary),
         new("stop", DemoPerson.OnCall, "/instruments/VP-1", page => UnfoldAndPressAsync(page, "Take it out of service", "Take VP-1 out of service"), Summary),
         new("area", DemoPerson.OnCall, "/limits/draft/area", page => PressAsync(page, "Save the draft"), Summary),

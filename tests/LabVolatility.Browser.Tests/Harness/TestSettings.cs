@@ -15,6 +15,9 @@ internal static class TestSettings
     /// <summary>Where pictures of the pages go; null: none are taken.</summary>
     public static string? Pictures => NullIfEmpty(Environment.GetEnvironmentVariable("LABVOLATILITY_PICTURES"));
 
+    /// <summary>Where the pictures of the guide go; null: none are taken.</summary>
+    public static string? GuidePictures => NullIfEmpty(Environment.GetEnvironmentVariable("LABVOLATILITY_GUIDE_PICTURES"));
+
     private static string FileNamedBy(string variable)
     {
         var path = NullIfEmpty(Environment.GetEnvironmentVariable(variable))

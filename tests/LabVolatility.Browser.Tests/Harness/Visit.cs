@@ -83,6 +83,16 @@ public sealed class Visit
         }
     }
 
+    /// <summary>Keeps a small picture of what is on the screen, as another screen and theme would show it.</summary>
+    internal async Task KeepAsync(string path, Screen screen, ColorScheme scheme)
+    {
+        await Page.SetViewportSizeAsync(screen.Width, screen.Height);
+        await ThemeAsync(scheme);
+        var browser = await Page.Context.NewCDPSessionAsync(Page);
+        var picture = await browser.SendAsync("Page.captureScreenshot", new Dictionary<string, object> { ["format"] = "webp", ["quality"] = 82 });
+        await File.WriteAllBytesAsync(path, picture!.Value.GetProperty("data").GetBytesFromBase64());
+    }
+
     internal async Task PictureOfFailureAsync()
     {
         if (TestSettings.Pictures is { } folder && !Page.IsClosed)
