@@ -48,7 +48,7 @@ internal static class CertificateLimits
             Source = limit.Source,
             Standing = limit.Standing.Text(),
             FromMemory = limit.Status == FactStatus.FromMemory,
-            AppliesTo = $"{limit.Area}, {limit.Point.Text()}{(limit.Season is null ? "" : $", {limit.Season}")}",
+            AppliesTo = $"{limit.Area}, {limit.Point.Text()}{(limit.Season is null ? "" : $", {limit.Season}")}{(limit.HandBlend is null ? "" : $"; hand blend {limit.HandBlend}")}",
             SampleNumbers = [.. used.Select(u => u.Sample.Number).Distinct()],
             Method = used.Count == 0 ? null : used[0].Determination.Method,
             Correlation = used.Count == 0 ? null : used[0].Result.CorrelationVersion,

@@ -27,7 +27,7 @@ internal static class CertificateResults
         var mean = counting.Sum(x => decimal.Parse(x.Result.Exact, CultureInfo.InvariantCulture)) / counting.Count;
         return new ResultLine
         {
-            SampleNumber = sample.Number,
+            SampleNumber = sample.HandBlend is null ? sample.Number : $"{sample.Number}, hand blend",
             Quantity = first.Quantity,
             Reported = Rounding.Text(mean, PressureResolution.Places(unit)),
             Suffix = counting.Any(x => x.Result.Suffix.Length > 0) ? "H" : "",
