@@ -85,7 +85,7 @@ public sealed partial class HandBlendPage : LabPage
         try
         {
             var problems = new List<Problem>();
-            var containers = ContainerRow.Read(_rows, problems, received: true);
+            var containers = ContainerRow.Read(_rows, problems, received: false);
             if (_container == 0)
                 problems.Insert(0, new Problem("/containerNumber", "Pick the bottle of blendstock that you opened."));
             _problems = problems;
