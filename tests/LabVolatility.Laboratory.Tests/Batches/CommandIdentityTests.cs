@@ -48,7 +48,7 @@ public sealed class CommandIdentityTests
     [Theory, MemberData(nameof(Engines.All), MemberType = typeof(Engines))]
     public async Task ExternalId_OfAnotherInstrument_IsStored(StorageEngine engine)
     {
-        await using var lab = await Create(engine);
+        await using var lab = await Create(engine, InDuplicate);
         await lab.Lab.Add(NewInstrument("VP-2"), lab.NewVerification("VP-2"));
         var sample = await lab.Sample(null);
         Done(await lab.Report(lab.Key, lab.NewDetermination(sample, "65.0") with { ExternalId = "run 1" }));

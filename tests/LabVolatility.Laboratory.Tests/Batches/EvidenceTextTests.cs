@@ -23,7 +23,7 @@ public sealed class EvidenceTextTests
     [Theory, MemberData(nameof(Engines.All), MemberType = typeof(Engines))]
     public async Task Evidence_ReadAgain_HasTheSameHash(StorageEngine engine)
     {
-        await using var lab = await Create(engine);
+        await using var lab = await Create(engine, InDuplicate);
         var batch = await Work(lab);
         var seen = await lab.Assess(batch);
 
@@ -48,7 +48,11 @@ public sealed class EvidenceTextTests
 
     private static async Task<string> Text(StorageEngine engine)
     {
-        await using var lab = await Create(engine, grade => grade.Confidence = 0.950m);
+        await using var lab = await Create(engine, grade =>
+        {
+            InDuplicate(grade);
+            grade.Confidence = 0.950m;
+        });
         var text = EvidenceText.Of((await lab.Assess(await Work(lab))).Evidence);
         // Ids are made anew in each database, but for the people's: name them by their order.
         var names = new Dictionary<string, string>(StringComparer.Ordinal);

@@ -71,6 +71,9 @@ internal sealed class GasolineLab : IAsyncDisposable
         return lab;
     }
 
+    /// <summary>A grade whose plan asks for a second container of every sample.</summary>
+    public static void InDuplicate(Grade grade) => grade.Tests = [.. grade.Tests.Select(t => t with { Duplicate = true })];
+
     public ValueTask DisposeAsync() => Lab.DisposeAsync();
 
     /// <summary>r and R approved by two people, for the method's own edition unless another is named.</summary>
@@ -263,6 +266,53 @@ internal sealed class GasolineLab : IAsyncDisposable
 
     public Task<AssignedTest> Test(string sample, string method = En) => Read(lab => lab.AssignedTests.AsNoTracking()
         .FirstAsync(t => t.Method == method && lab.Samples.Any(s => s.Id == t.SampleId && s.Number == sample), Cancel));
+
+    public async Task<BatchSheet> Sheet(string batch)
+    {
+        var sheet = await new ReadBatch(Open, Lab.Clock).Run(batch, Cancel);
+        Assert.NotNull(sheet);
+        return sheet;
+    }
+
+    /// <summary>What comes next for the batch; fails where nothing does.</summary>
+    public async Task<RetestAdvice> Next(string batch)
+    {
+        var next = (await Sheet(batch)).Next;
+        Assert.NotNull(next);
+        return next;
+    }
+
+    /// <summary>Takes the step that the tree asks for now.</summary>
+    public async Task<Guid> Step(string batch) => Done(await Step(Chemist, TakeStepRequest.Of(batch, await Next(batch))));
+
+    public Task<Answer<Guid>> Step(Actor actor, TakeStepRequest request) => new TakeStep(Open, Lab.Clock).Run(actor, request, Cancel);
+
+    /// <summary>Opens one container after another, and takes a step of the tree wherever another one needs it.</summary>
+    public async Task MeasureByTree(string batch, string sample, params string[] totals)
+    {
+        foreach (var (i, total) in totals.Index())
+        {
+            if ((await Test(sample)).State != TestState.Waiting)
+                await Step(batch);
+            await Measure(sample, total, i + 1);
+        }
+    }
+
+    public Task<Answer<Guid>> EnterParty(string batch, string value, Func<PartyResultRequest, PartyResultRequest>? change = null, Actor? by = null)
+    {
+        var request = new PartyResultRequest
+        {
+            Batch = batch,
+            Kind = PartyKind.Inspector,
+            Party = "Fjord Inspection",
+            Laboratory = "Fjord laboratory",
+            Quantity = "DVPE",
+            Method = En,
+            Value = value,
+            MeasuredOn = new DateOnly(2026, 5, 4),
+        };
+        return new EnterPartyResult(Open, Lab.Clock).Run(by ?? Chemist, change?.Invoke(request) ?? request, Cancel);
+    }
 
     public static Instrument NewInstrument(string code) => new()
     {

@@ -51,7 +51,7 @@ public sealed class HandoverTests
         Done(await new TakeHandover(lab.Open, lab.Lab.Clock).Run(lab.Chemist, note, Cancel));
 
         Assert.Empty((await Today(lab))!);
-        var taken = Assert.Single((await new ReadBatch(lab.Open).Run(batch, Cancel))!.Handovers).Taken!;
+        var taken = Assert.Single((await new ReadBatch(lab.Open, lab.Lab.Clock).Run(batch, Cancel))!.Handovers).Taken!;
         Assert.Equal((lab.Chemist.Name, lab.Now), (taken.ByName, taken.At));
         Assert.Equal("take hand-over note", await lab.Read(context => context.AuditRecords.OrderByDescending(r => r.Sequence).Select(r => r.Action).FirstAsync(Cancel)));
     }

@@ -57,7 +57,7 @@ public sealed class ReadBatchesTests
     {
         await using var lab = await Create(engine);
         var batch = await lab.ReleasedBatch();
-        var sheet = await new ReadBatch(lab.Open).Run(batch, Cancel);
+        var sheet = await new ReadBatch(lab.Open, lab.Lab.Clock).Run(batch, Cancel);
         Done(await new RegisterBatch(lab.Open, lab.Lab.Clock).Change(
             lab.Chemist, batch, sheet!.Batch.Version, lab.NewBatch() with { Until = new DateOnly(2026, 5, 25) }, Cancel));
 
@@ -133,7 +133,7 @@ public sealed class ReadBatchesTests
         lab.Lab.Clock.Advance(TimeSpan.FromMinutes(10));
         Done(await lab.Sign(lab.Chemist, batch, DecisionKind.Withdraw, "amended since"));
 
-        var story = (await new ReadBatch(lab.Open).Run(batch, Cancel))!.Story;
+        var story = (await new ReadBatch(lab.Open, lab.Lab.Clock).Run(batch, Cancel))!.Story;
 
         Assert.Equal("decision withdrawn", story[0].What);
         Assert.Equal(("Tomas Lind, shift chemist", "amended since"), (story[0].Who, story[0].Why));
@@ -147,6 +147,6 @@ public sealed class ReadBatchesTests
     {
         await using var lab = await Create(engine);
 
-        Assert.Null(await new ReadBatch(lab.Open).Run("nothing", Cancel));
+        Assert.Null(await new ReadBatch(lab.Open, lab.Lab.Clock).Run("nothing", Cancel));
     }
 }

@@ -34,7 +34,7 @@ public sealed class ReviewMarkTests
         await lab.Measure(sample, "65.0");
         Done(await lab.Sign(lab.Chemist, batch));
 
-        await lab.Measure(sample, "65.1", 2);
+        await lab.Measure(sample, "65.1", 2, method: Astm);
 
         await AssertMarked(lab, batch, "further determination");
     }

@@ -16,7 +16,7 @@ public sealed class DuplicatesAtTheBenchTests
     [Theory, MemberData(nameof(Engines.All), MemberType = typeof(Engines))]
     public async Task Duplicate_Planned_WaitsForTheSecond(StorageEngine engine)
     {
-        await using var lab = await Create(engine, grade => grade.Tests = [grade.Tests[0] with { Duplicate = true }]);
+        await using var lab = await Create(engine, InDuplicate);
         await lab.Precision();
         var batch = await lab.Batch();
         var sample = await lab.Sample(batch);
@@ -32,9 +32,9 @@ public sealed class DuplicatesAtTheBenchTests
     }
 
     [Theory, MemberData(nameof(Engines.All), MemberType = typeof(Engines))]
-    public async Task Duplicates_Disagree_AskForMoreAndStayOpen(StorageEngine engine)
+    public async Task Duplicates_Disagree_WaitForAStepOfTheTree(StorageEngine engine)
     {
-        await using var lab = await Create(engine, grade => grade.ResultsInAll = 4);
+        await using var lab = await Create(engine, FourInAll);
         await lab.Precision();
         var batch = await lab.Batch();
         var sample = await lab.Sample(batch, 5);
@@ -43,21 +43,22 @@ public sealed class DuplicatesAtTheBenchTests
         await lab.Measure(sample, "65.0", 2);
 
         var test = await lab.Test(sample);
-        Assert.Equal((TestState.Waiting, 4), (test.State, test.Wanted));
+        Assert.Equal((TestState.Reported, 2), (test.State, test.Wanted));
         var assessed = await lab.Assess(batch);
         Assert.Equal(Outcome.Incomplete, assessed.Evidence.Outcome);
         Assert.False(assessed.Evidence.Samples[0].Usable);
-        Assert.Contains(EvidenceRules.NothingWaits, Rules(await lab.Sign(lab.Chemist, batch)));
+        Assert.Contains(EvidenceRules.ReleaseConforms, Rules(await lab.Sign(lab.Chemist, batch)));
+        Assert.Equal("further-results-are-agreed", Assert.Single(Rules(await lab.Report(lab.Analyst, lab.NewDetermination(sample, "64.0", 3)))));
     }
 
     [Theory, MemberData(nameof(Engines.All), MemberType = typeof(Engines))]
     public async Task MostDivergent_OthersAgree_DoesNotCountInTheMean(StorageEngine engine)
     {
-        await using var lab = await Create(engine, grade => grade.ResultsInAll = 4);
+        await using var lab = await Create(engine, FourInAll);
         await lab.Precision();
         var batch = await lab.Batch();
         var sample = await lab.Sample(batch, 5);
-        await MeasureAll(lab, sample, "61.0", "65.0", "65.2", "65.4");
+        await lab.MeasureByTree(batch, sample, "61.0", "65.0", "65.2", "65.4");
 
         var limit = await lab.OnlyLimit(batch, "EN228-A/DVPE");
 
@@ -70,28 +71,29 @@ public sealed class DuplicatesAtTheBenchTests
     [Theory, MemberData(nameof(Engines.All), MemberType = typeof(Engines))]
     public async Task SeveralDiverge_AskForTheCause(StorageEngine engine)
     {
-        await using var lab = await Create(engine, grade => grade.ResultsInAll = 4);
+        await using var lab = await Create(engine, FourInAll);
         await lab.Precision();
         var batch = await lab.Batch();
         var sample = await lab.Sample(batch, 5);
-        await MeasureAll(lab, sample, "58.0", "61.0", "64.0", "67.0");
+        await lab.MeasureByTree(batch, sample, "58.0", "61.0", "64.0", "67.0");
 
         var test = await lab.Test(sample);
 
-        Assert.Equal(TestState.Waiting, test.State);
         Assert.Contains("find the cause", test.Why, StringComparison.Ordinal);
+        Assert.Equal(RetestKind.HoldAndCall, (await lab.Next(batch)).Kind);
         Assert.Equal(AnswerKind.Refused, (await lab.Sign(lab.Chemist, batch)).Kind);
     }
 
     [Theory, MemberData(nameof(Engines.All), MemberType = typeof(Engines))]
     public async Task CancelTest_WhileDuplicatesDisagree_DoesNotReleaseTheBatch(StorageEngine engine)
     {
-        await using var lab = await Create(engine);
+        await using var lab = await Create(engine, FourInAll);
         await lab.Precision();
         var batch = await lab.Batch();
-        var sample = await lab.Sample(batch);
+        var sample = await lab.Sample(batch, 5);
         await lab.Measure(sample, "63.0");
         await lab.Measure(sample, "65.0", 2);
+        await lab.Step(batch);
         Done(await new CancelTest(lab.Open).Run(lab.Chemist, (await lab.Test(sample)).Id, "no bottle left", TestContext.Current.CancellationToken));
 
         var answer = await lab.Sign(lab.Chemist, batch);
@@ -102,7 +104,7 @@ public sealed class DuplicatesAtTheBenchTests
     [Theory, MemberData(nameof(Engines.All), MemberType = typeof(Engines))]
     public async Task PrecisionOfAnotherEdition_DoesNotJudge(StorageEngine engine)
     {
-        await using var lab = await Create(engine);
+        await using var lab = await Create(engine, FourInAll);
         await lab.Precision(edition: "2007");
         var batch = await lab.Batch();
         var sample = await lab.Sample(batch);
@@ -114,9 +116,10 @@ public sealed class DuplicatesAtTheBenchTests
         Assert.Equal(2, (await lab.OnlyLimit(batch, "EN228-A/DVPE")).Count);
     }
 
-    private static async Task MeasureAll(GasolineLab lab, string sample, params string[] totals)
+    // Two by plan, at most four in all: as the grade of a laboratory short of bottles.
+    private static void FourInAll(Grade grade)
     {
-        foreach (var (i, total) in totals.Index())
-            await lab.Measure(sample, total, i + 1);
+        InDuplicate(grade);
+        grade.ResultsInAll = 4;
     }
 }

@@ -97,7 +97,7 @@ public sealed class ReportDeterminationTests
     [Theory, MemberData(nameof(Engines.All), MemberType = typeof(Engines))]
     public async Task Report_SecondTestOnAContainer_IsRefused(StorageEngine engine)
     {
-        await using var lab = await Create(engine);
+        await using var lab = await Create(engine, InDuplicate);
         var sample = await lab.Sample(null);
         await lab.Measure(sample, "65.0");
 
@@ -107,7 +107,7 @@ public sealed class ReportDeterminationTests
     [Theory, MemberData(nameof(Engines.All), MemberType = typeof(Engines))]
     public async Task Report_OneContainerTwiceAtOnce_OneIsRefused(StorageEngine engine)
     {
-        await using var lab = await Create(engine);
+        await using var lab = await Create(engine, InDuplicate);
         var sample = await lab.Sample(null);
 
         var answers = await Task.WhenAll(
@@ -121,7 +121,7 @@ public sealed class ReportDeterminationTests
     [Theory, MemberData(nameof(Engines.All), MemberType = typeof(Engines))]
     public async Task Report_LastSealedContainer_IsRefused(StorageEngine engine)
     {
-        await using var lab = await Create(engine);
+        await using var lab = await Create(engine, InDuplicate);
         var sample = await lab.Sample(null, 2);
         await lab.Measure(sample, "65.0", 2);
 

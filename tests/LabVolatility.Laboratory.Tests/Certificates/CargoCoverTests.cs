@@ -67,7 +67,7 @@ public sealed class CargoCoverTests
         var (first, second) = await CargoLab.TwoReleased(lab);
         var issued = await CargoLab.Issued(lab, first);
 
-        var sheets = (First: (await new ReadBatch(lab.Open).Run(first, Cancel))!, Second: (await new ReadBatch(lab.Open).Run(second, Cancel))!);
+        var sheets = (First: (await new ReadBatch(lab.Open, lab.Lab.Clock).Run(first, Cancel))!, Second: (await new ReadBatch(lab.Open, lab.Lab.Clock).Run(second, Cancel))!);
 
         Assert.Equal(issued.Number, Assert.Single(sheets.First.Cargoes).Number);
         Assert.Contains(sheets.First.Story, e => e.What == $"cargo certificate {issued.Number}, revision 1 issued" && e.Who == lab.Chemist.Name);

@@ -19,7 +19,7 @@ public sealed class GuardTests
         get
         {
             var rows = new TheoryData<StorageEngine, string>();
-            foreach (var table in (string[])["audit_records", "determinations", "determination_revisions", "results", "assessments", "decisions", "commands", "taken_ons", "verifications", "certificates", "cargoes", "cargo_tanks", "handover_notes", "handover_takings", "review_marks", "container_openings", "tank_movements"])
+            foreach (var table in (string[])["audit_records", "determinations", "determination_revisions", "results", "assessments", "decisions", "commands", "taken_ons", "verifications", "certificates", "cargoes", "cargo_tanks", "handover_notes", "handover_takings", "review_marks", "party_results", "party_withdrawals", "steps_taken", "container_openings", "tank_movements"])
             {
                 rows.Add(StorageEngine.Sqlite, table);
                 rows.Add(StorageEngine.Postgres, table);
@@ -34,7 +34,7 @@ public sealed class GuardTests
     {
         await using var laboratory = await TestLaboratory.Create(engine);
         await FullScene.Create(laboratory);
-        var column = table switch { "audit_records" => "actor", "taken_ons" or "handover_takings" => "at", "cargoes" => "ship", _ => "id" };
+        var column = table switch { "audit_records" => "actor", "taken_ons" or "party_withdrawals" or "handover_takings" => "at", "cargoes" => "ship", _ => "id" };
 
         var updated = await Assert.ThrowsAnyAsync<DbException>(() => laboratory.Raw($"UPDATE {table} SET \"{column}\" = \"{column}\""));
         var deleted = await Assert.ThrowsAnyAsync<DbException>(() => laboratory.Raw($"DELETE FROM {table}"));
