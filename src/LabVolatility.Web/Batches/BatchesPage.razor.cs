@@ -18,6 +18,8 @@ public sealed partial class BatchesPage : LabPage
 
     public override string Title => "Batches";
 
+    public override IReadOnlyList<KeyHint> KeyHints => ListKeys.Hints;
+
     [SupplyParameterFromQuery(Name = "find")]
     private string? Find { get; set; }
 

@@ -22,6 +22,8 @@ public sealed partial class InstrumentsPage : LabPage
 
     public override string Title => "Instruments";
 
+    public override IReadOnlyList<KeyHint> KeyHints => ListKeys.Hints;
+
     [Inject]
     private ReadInstruments Read { get; set; } = null!;
 

@@ -23,6 +23,8 @@ public sealed partial class LimitsPage : LabPage
 
     public override string Title => "Limits";
 
+    public override IReadOnlyList<KeyHint> KeyHints => ListKeys.Hints;
+
     [SupplyParameterFromQuery(Name = "find")]
     private string? Find { get; set; }
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using LabVolatility.Laboratory.Records;
+using LabVolatility.Web.Layout;
 using Microsoft.AspNetCore.Components;
 using Found = LabVolatility.Laboratory.Records.RecordsPage;
 
@@ -14,6 +15,8 @@ public sealed partial class RecordsPage
     private Found _page = new([], null);
 
     public override string Title => "Records";
+
+    public override IReadOnlyList<KeyHint> KeyHints => ListKeys.Hints;
 
     [SupplyParameterFromQuery]
     public string? Text { get; set; }

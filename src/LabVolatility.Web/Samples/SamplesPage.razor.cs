@@ -17,6 +17,8 @@ public sealed partial class SamplesPage : LabPage
 
     public override string Title => "Samples";
 
+    public override IReadOnlyList<KeyHint> KeyHints => ListKeys.Hints;
+
     [SupplyParameterFromQuery(Name = "find")]
     private string? Find { get; set; }
 
