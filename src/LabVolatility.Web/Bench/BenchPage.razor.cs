@@ -18,7 +18,8 @@ public sealed partial class BenchPage : LabPage
 
     public override string Title => "Bench";
 
-    public override IReadOnlyList<KeyHint> KeyHints => [new("scan", "opens the sample's test, wherever the cursor is")];
+    public override IReadOnlyList<KeyHint> KeyHints =>
+        [new("scan", "opens the sample's test, wherever the cursor is"), .. ListKeys.Hints];
 
     [Inject]
     private ReadBench Read { get; set; } = null!;

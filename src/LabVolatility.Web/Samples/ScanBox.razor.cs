@@ -12,12 +12,22 @@ public sealed partial class ScanBox : ComponentBase, IAsyncDisposable
     private IJSObjectReference? _module;
     private IJSObjectReference? _ear;
     private string? _typed;
-    private string? _says;
-    private bool _bad;
+    private ScanSaid? _said;
 
-    /// <summary>Raised with what the code names.</summary>
+    /// <summary>Raised with the sample that the code names.</summary>
     [Parameter, EditorRequired]
     public EventCallback<ScannedSample> Found { get; set; }
+
+    [Parameter]
+    public string Label { get; set; } = "Scan or type a sample number";
+
+    /// <summary>True at the bench: there a sample is good only for measuring.</summary>
+    [Parameter]
+    public bool Measures { get; set; }
+
+    /// <summary>Asked first: what the code means here beside a sample, such as an instrument; null where it means nothing else.</summary>
+    [Parameter]
+    public Func<string, Task<ScanSaid?>>? MeansHere { get; set; }
 
     [Inject]
     private ReadScan Read { get; set; } = null!;
@@ -64,16 +74,26 @@ public sealed partial class ScanBox : ComponentBase, IAsyncDisposable
 
     private async Task TakeAsync()
     {
-        var answer = await Read.Run(_typed);
-        _bad = !answer.Ok;
-        _says = answer.Value is { } found
-            ? $"sample {found.Number}{(found.Container is { } container ? $", container {container}" : "")}."
-            : answer.Text;
-        if (_module is not null)
-            await _module.InvokeVoidAsync("sound", !_bad);
-        if (answer.Value is not { } sample)
+        if (MeansHere is not null && await MeansHere(_typed!) is { } here)
+        {
+            await SayAsync(here);
             return;
-        _typed = null;
-        await Found.InvokeAsync(sample);
+        }
+
+        var answer = await Read.Run(_typed);
+        await SayAsync(ScanSaid.Of(answer, Measures));
+        if (answer.Value is { } sample)
+            await Found.InvokeAsync(sample);
+    }
+
+    // What was not found stays in the box, to be looked at and mended.
+    private async Task SayAsync(ScanSaid said)
+    {
+        _said = said;
+        if (said.Verdict != ScanVerdict.Unknown)
+            _typed = null;
+        StateHasChanged();
+        if (_module is not null)
+            await _module.InvokeVoidAsync("sound", said.Verdict.ToString());
     }
 }
