@@ -3,10 +3,11 @@ using Microsoft.JSInterop;
 
 namespace LabVolatility.Web.Bench;
 
-/// <summary>The bench's keys and the browser's own copy of what is being typed.</summary>
-internal sealed class BenchKeys(IJSRuntime js)
+/// <summary>The bench's keys, and the page's answer when the browser asks whether all that it told is saved.</summary>
+internal sealed class BenchKeys(IJSRuntime js, Func<Task<bool>> saved) : IDisposable
 {
     private IJSObjectReference? _module;
+    private DotNetObjectReference<BenchKeys>? _self;
 
     /// <summary>Listens to a test's form, and puts the focus where it begins.</summary>
     /// <param name="root">The form.</param>
@@ -14,23 +15,27 @@ internal sealed class BenchKeys(IJSRuntime js)
     public async Task AttachAsync(ElementReference root, bool goesOn)
     {
         _module ??= await js.InvokeAsync<IJSObjectReference>("import", "./Bench/BenchTestPage.razor.js");
-        await _module.InvokeVoidAsync("attach", root, goesOn);
+        _self ??= DotNetObjectReference.Create(this);
+        await _module.InvokeVoidAsync("attach", root, _self, goesOn);
     }
 
-    /// <summary>The server has it: the browser's copy may go.</summary>
-    public async Task SavedAsync()
+    /// <summary>A scan answered this group of choices: the focus goes on behind it.</summary>
+    public async Task GoOnAsync(string choice)
     {
-        try
-        {
-            if (_module is not null)
-                await _module.InvokeVoidAsync("saved");
-        }
-        catch (JSDisconnectedException)
-        {
-            // The copy stays until the page is open again.
-        }
+        if (_module is not null)
+            await _module.InvokeVoidAsync("goOn", choice);
     }
 
-    /// <summary>Lets go without waiting: the page is being left.</summary>
-    public void Forget() => _module = null;
+    /// <summary>It was reported: what was typed for it must not turn up in the next determination.</summary>
+    public async Task ReportedAsync()
+    {
+        if (_module is not null)
+            await _module.InvokeVoidAsync("reported");
+    }
+
+    /// <summary>True once all that the browser told before it asked is saved: it may forget its own copy.</summary>
+    [JSInvokable]
+    public Task<bool> SavedAsync() => saved();
+
+    public void Dispose() => _self?.Dispose();
 }

@@ -45,9 +45,15 @@ public sealed partial class BenchTestPage
         {
             _saving.Release();
         }
+    }
 
-        if (_keys is not null)
-            await _keys.SavedAsync();
+    private async Task<bool> SavedAsync()
+    {
+        if (_test is null)
+            return false;
+        if (ShowsForm)
+            await SaveAsync();
+        return _draft != DraftState.NotSaved;
     }
 
     private async Task ReportAsync()
@@ -67,7 +73,7 @@ public sealed partial class BenchTestPage
                 _reported = reported;
                 _draft = DraftState.None;
                 if (_keys is not null)
-                    await _keys.SavedAsync();
+                    await _keys.ReportedAsync();
                 await ReloadAsync();
             }
         }

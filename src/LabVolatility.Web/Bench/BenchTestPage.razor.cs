@@ -1,4 +1,5 @@
 using LabVolatility.Laboratory.Bench;
+using LabVolatility.Laboratory.Instruments;
 using LabVolatility.Laboratory.Methods;
 using LabVolatility.Laboratory.People;
 using LabVolatility.Laboratory.Records;
@@ -6,7 +7,6 @@ using LabVolatility.Laboratory.Samples;
 using LabVolatility.Web.Layout;
 using LabVolatility.Web.Samples;
 using Microsoft.AspNetCore.Components;
-using Microsoft.AspNetCore.Components.Web;
 
 namespace LabVolatility.Web.Bench;
 
@@ -32,12 +32,14 @@ public sealed partial class BenchTestPage : LabPage
 
     public override IReadOnlyList<KeyHint> KeyHints =>
     [
-        new("Enter", "on to the next field"),
-        new("Shift+Enter, Escape", "back to the field before"),
+        new("Enter, ↓", "on to the next field"),
+        new("Shift+Enter, ↑", "back to the field before"),
+        new("Escape", "what stood in the field before; once more: back"),
+        new("F2", "change what stands in the field; typing replaces it"),
         new("1, 2, 3 …", "pick that line of a choice"),
         new("Space", "confirm a step"),
         new("Ctrl+Enter", "report the determination"),
-        new("scan", "picks the bottle, or opens another sample's test"),
+        new("scan", "picks the bottle or the instrument, or opens another sample's test"),
     ];
 
     [Parameter]
@@ -66,7 +68,7 @@ public sealed partial class BenchTestPage : LabPage
     {
         SampleState.Announced => $"Sample {Number} is announced, not received yet: receive it first.",
         SampleState.Refused => $"Sample {Number} was refused at receipt: it is not measured.",
-        _ => "This test is done.",
+        _ => "This test is done. Another result follows from a step of the grade's tree, which the shift chemist takes on the batch, or once one was set aside for an assignable cause.",
     };
 
     protected override bool Concerns(Notice notice) =>
@@ -110,11 +112,11 @@ public sealed partial class BenchTestPage : LabPage
             return;
         _toBegin = false;
         var goesOn = _keys is not null;
-        _keys ??= new BenchKeys(Js);
+        _keys ??= new BenchKeys(Js, SavedAsync);
         await _keys.AttachAsync(_root, goesOn);
     }
 
-    protected override void Leave() => _keys?.Forget();
+    protected override void Leave() => _keys?.Dispose();
 
     private static string Facts(BenchTest test) =>
         string.Join(" · ", new[]
@@ -165,13 +167,28 @@ public sealed partial class BenchTestPage : LabPage
         var why = _test!.Containers.First(c => c.Container.Number == container).WhyNot;
         _problems = why is null ? [] : [new Problem("/containerNumber", why)];
         if (why is null)
-            await TakeAsync(e => e with { ContainerNumber = container });
+            await PickAsync(e => e with { ContainerNumber = container }, "container");
+    }
+
+    private async Task<ScanSaid?> InstrumentAsync(string code)
+    {
+        if (!ShowsForm || _test!.Instruments.FirstOrDefault(i => InstrumentLabel.Names(code, i.Instrument.Code)) is not { } line)
+            return null;
+        if (!line.Readiness.Ready)
+            return new ScanSaid(ScanVerdict.WrongPlace, $"{line.Instrument.Code} is not ready. {string.Join(" ", line.Readiness.Reasons)}");
+        await PickAsync(e => e with { Instrument = line.Instrument.Code }, "instrument");
+        return new ScanSaid(ScanVerdict.Found, $"instrument {line.Instrument.Code}.");
+    }
+
+    // The hands are at the scanner: the focus goes on to what is to be answered next.
+    private async Task PickAsync(Func<BenchEntry, BenchEntry> change, string choice)
+    {
+        await TakeAsync(change);
+        if (_keys is not null)
+            await _keys.GoOnAsync(choice);
     }
 
     private Task MisplacedAsync(string label) => _scan?.Scanned(label) ?? Task.CompletedTask;
-
-    private Task KeyAsync(KeyboardEventArgs key) =>
-        key is { Key: "Enter", CtrlKey: true } ? ReportAsync() : Task.CompletedTask;
 
     private async Task AgainAsync()
     {

@@ -1,17 +1,15 @@
 // The bench by keyboard. Typing stays in the browser; a field tells the server when it is left or after a pause.
-const pause = 600;
-let root = null, timer = 0;
+import { forget, settle } from "../keep.js";
 
-const key = () => `bench/${root?.dataset.draft}`;
+const pause = 600, oneKey = 120;
+let root = null, page = null, timer = 0, before = "", lastDigit = 0;
+
 const fields = () => [...root.querySelectorAll("[data-step]")].filter(f => !f.disabled && f.offsetParent !== null);
-
-function copy() {
-  return JSON.parse(sessionStorage.getItem(key()) ?? "{}");
-}
+const isText = field => field.matches("input[type=text]");
 
 function tell(field) {
   clearTimeout(timer);
-  if (field?.matches("input[type=text]")) field.dispatchEvent(new Event("change", { bubbles: true }));
+  if (isText(field)) field.dispatchEvent(new Event("change", { bubbles: true }));
 }
 
 // One stop a group of choices: the chosen one, else the first.
@@ -28,68 +26,101 @@ function stops() {
 function go(from, by) {
   const all = stops();
   const at = all.findIndex(f => f === from || (f.type === "radio" && f.name === from.name));
-  const next = all[at + by];
-  if (!next) return;
-  next.focus();
-  if (next.matches("input[type=text]")) next.select();
+  all[at + by]?.focus();
+}
+
+// Escape first restores what stood in the field when it was entered, then goes back.
+function escape(field) {
+  if (!isText(field) || field.value === before) return go(field, -1);
+  field.value = before;
+  field.dispatchEvent(new Event("input", { bubbles: true }));
+  tell(field);
+  field.select();
+}
+
+// A scanner's digits come in a burst: only a lone one is a choice.
+function choose(field, digit) {
+  const choice = fields().filter(o => o.name === field.name).find(o => o.dataset.number === digit);
+  const typed = performance.now();
+  lastDigit = typed;
+  setTimeout(() => {
+    if (!choice || lastDigit !== typed) return;
+    choice.click();
+    choice.focus();
+  }, oneKey);
 }
 
 function pressed(event) {
   const field = event.target.closest("[data-step]");
-  if (!field) return;
-  if (event.key === "Enter" && event.ctrlKey) {
-    tell(field);
-  } else if (event.key === "Escape" || (event.key === "Enter" && event.shiftKey)) {
-    event.preventDefault();
-    go(field, -1);
-  } else if (event.key === "Enter" && field.tagName !== "BUTTON") {
-    event.preventDefault();
+  const act = event.ctrlKey && event.key === "Enter" ? () => report(field) : field && deed(event, field);
+  if (event.key.length === 1 && !/^[1-9]$/.test(event.key)) lastDigit = 0;
+  if (!act) return;
+  event.preventDefault();
+  act();
+}
+
+function report(field) {
+  if (field) tell(field);
+  document.getElementById("report")?.click();
+}
+
+function deed(event, field) {
+  const { key, shiftKey } = event;
+  if (key === "Escape") return () => escape(field);
+  if (key === "Enter" && shiftKey) return () => go(field, -1);
+  if (key === "Enter" && field.tagName !== "BUTTON") return () => {
     if (field.type === "radio" && !fields().some(o => o.name === field.name && o.checked)) field.click();
     go(field, 1);
-  } else if (field.type === "radio" && /^[1-9]$/.test(event.key)) {
-    const choice = fields().filter(o => o.name === field.name).find(o => o.dataset.number === event.key);
-    const typed = performance.now();
-    lastDigit = typed;
-    // A scanner's digits come in a burst: only a lone one is a choice.
-    setTimeout(() => { if (choice && lastDigit === typed) { choice.click(); choice.focus(); } }, 120);
-  }
-  if (event.key.length === 1) lastDigit = /^[1-9]$/.test(event.key) ? lastDigit : 0;
+  };
+  if (key === "ArrowDown" && isText(field)) return () => go(field, 1);
+  if (key === "ArrowUp" && isText(field)) return () => go(field, -1);
+  if (key === "F2" && isText(field)) return () => field.setSelectionRange(field.value.length, field.value.length);
+  if (field.type === "radio" && /^[1-9]$/.test(key)) return () => choose(field, key);
+  return null;
 }
-let lastDigit = 0;
 
-function typed(event) {
-  const field = event.target;
+// What is typed replaces what stands there.
+function entered({ target: field }) {
+  if (!field.matches("[data-step]") || !isText(field)) return;
+  before = field.value;
+  field.select();
+}
+
+function typed({ target: field }) {
   if (!field.matches("[data-step][type=text]")) return;
-  sessionStorage.setItem(key(), JSON.stringify({ ...copy(), [field.id]: field.value }));
   clearTimeout(timer);
   timer = setTimeout(() => tell(field), pause);
 }
 
-export function attach(bench, goesOn) {
+// The server answers once all that it was told before is saved.
+async function told() {
+  const until = Date.now();
+  if (await page.invokeMethodAsync("SavedAsync").catch(() => false)) settle(root, until);
+}
+
+export const reported = forget;
+
+const isAnswered = stop => isText(stop) ? stop.value !== "" : stop.type === "checkbox" || stop.type === "radio" ? stop.checked : false;
+
+/** To what is to be answered next behind a choice that a scan made. */
+export function goOn(choice) {
+  const all = stops(), behind = all.slice(all.findIndex(f => f.name === choice) + 1);
+  (behind.find(f => !isAnswered(f)) ?? behind[0])?.focus();
+}
+
+export function attach(bench, keys, goesOn) {
+  page = keys;
   if (root !== bench) {
     root = bench;
     root.addEventListener("keydown", pressed);
+    root.addEventListener("focusin", entered);
     root.addEventListener("input", typed);
+    root.addEventListener("change", () => setTimeout(told));
   }
-  resend();
   root.dataset.listening = "yes";
   const active = document.activeElement;
-  if (goesOn || !active || active === document.body || active.tagName === "H1") stops()[0]?.focus();
-}
-
-// What never reached the server, from before a lost connection or a closed page.
-function resend() {
-  for (const [id, value] of Object.entries(copy())) {
-    const field = document.getElementById(id);
-    if (!field || !root.contains(field)) continue;
-    field.value = value;
-    tell(field);
-  }
-}
-document.getElementById("components-reconnect-modal")?.addEventListener("components-reconnect-state-changed", event => {
-  if (event.detail.state === "hide" && root?.isConnected) resend();
-});
-
-export function saved() {
-  if (root) sessionStorage.removeItem(key());
+  if (!goesOn && active && active !== document.body && active.tagName !== "H1") return;
+  const begin = stops()[0];
+  if (begin && isAnswered(begin)) goOn(begin.name);
+  else begin?.focus();
 }

@@ -9,6 +9,11 @@ public sealed partial class SessionEnded : ComponentBase, IDisposable
     [Inject]
     private CircuitSession Session { get; set; } = null!;
 
+    [Inject]
+    private NavigationManager Addresses { get; set; } = null!;
+
+    private string Door => $"/sign-in?{SignInCookie.ReturnParameter}={Uri.EscapeDataString('/' + Addresses.ToBaseRelativePath(Addresses.Uri))}";
+
     public void Dispose() => Session.Changed -= Redraw;
 
     protected override void OnInitialized() => Session.Changed += Redraw;

@@ -7,11 +7,14 @@ namespace LabVolatility.Web.Layout;
 public static class ShellServices
 {
     private const int CallSeconds = 10;
+    private const int HeartbeatSeconds = 5;
 
     public static void AddShell(this IServiceCollection services)
     {
         services.AddRazorComponents(options => options.MaxFormMappingCollectionSize = 100)
-            .AddInteractiveServerComponents(options => options.JSInteropDefaultCallTimeout = TimeSpan.FromSeconds(CallSeconds));
+            .AddInteractiveServerComponents(options => options.JSInteropDefaultCallTimeout = TimeSpan.FromSeconds(CallSeconds))
+            // The page counts a line without a heartbeat as dead: see line.js.
+            .AddHubOptions(hub => hub.KeepAliveInterval = TimeSpan.FromSeconds(HeartbeatSeconds));
         services.AddMudServices();
         services.AddSingleton<LabClock>();
         services.AddScoped<Browser>();

@@ -43,6 +43,13 @@ public sealed class CircuitSession(SessionCheck check, TimeProvider clock)
     /// <summary>Something the person did: it counts against the idle time.</summary>
     public void Touch() => _lastDeed = clock.GetUtcNow();
 
+    /// <summary>The same, said by the page itself, for the person it belongs to.</summary>
+    public void Touch(ClaimsPrincipal user)
+    {
+        if (Ended is null && PersonClaims.IdOf(_user) is { } id && PersonClaims.IdOf(user) == id)
+            Touch();
+    }
+
     /// <summary>True while the session holds; looks at the clock and the account.</summary>
     public async Task<bool> HoldsAsync()
     {

@@ -22,6 +22,9 @@ public sealed class SessionCircuitHandler(
         _watch = WatchAsync();
     }
 
+    // After a lost line: the rights may be others meanwhile.
+    public override Task OnConnectionUpAsync(Circuit circuit, CancellationToken cancellationToken) => LookAsync();
+
     public override Task OnCircuitClosedAsync(Circuit circuit, CancellationToken cancellationToken)
     {
         open.Remove(session);

@@ -40,6 +40,7 @@ public static class SignInServices
         services.AddCascadingAuthenticationState();
         services.AddSingleton<SessionCheck>();
         services.AddSingleton<OpenSessions>();
+        services.AddSingleton<TypingKeys>();
         services.AddSingleton<TryLimits>();
         services.AddSingleton<FirstAdministratorCode>();
         services.AddSingleton<SignaturePassword>();

@@ -1,5 +1,8 @@
-// Runs on every page, with and without a circuit: clock, keys, sign-in help, session, connection.
-const own = { "X-Lab-Page": "keep" };
+// Runs on every page, with and without a circuit: clock, keys, sign-in help. Typing, line, session and lists: see the modules.
+import "./keep.js";
+import "./line.js";
+import "./rows.js";
+import "./session.js";
 
 // The laboratory's clock
 function tick() {
@@ -39,49 +42,5 @@ document.addEventListener("click", event => {
     document.getElementById(summary.dataset.field)?.focus();
     return;
   }
-  if (event.target.closest("[data-retry]")) retry();
   if (event.target.closest("[data-reload]")) location.reload();
-  if (event.target.closest("[data-renew]")) renew();
-});
-
-// A session lives as long as somebody works in it.
-const between = 4 * 60 * 1000;
-let lastKept = Date.now();
-for (const deed of ["keydown", "pointerdown"]) {
-  document.addEventListener(deed, () => {
-    if (Date.now() - lastKept < between || !document.querySelector("[data-interactive=yes]")) return;
-    lastKept = Date.now();
-    fetch("/session/keep", { method: "POST", headers: own }).catch(() => {});
-  }, { passive: true });
-}
-
-// After the session has ended and the person has signed in in another tab, this page goes on.
-async function renew() {
-  const ended = document.querySelector("[data-session-token]");
-  if (!ended) return;
-  const answer = await fetch("/session/renew", { method: "POST", headers: { "X-Lab-Page": ended.dataset.sessionToken } }).catch(() => null);
-  const words = ended.querySelector("[data-session-answer]");
-  if (words && !answer?.ok) words.textContent = "Not signed in again yet, or as somebody else. Sign in first, in the new tab.";
-}
-document.addEventListener("visibilitychange", () => { if (document.visibilityState === "visible") renew(); });
-
-// Connection: say it in words, try again, and come back by itself.
-let looking = false;
-async function retry() {
-  if (looking) return;
-  looking = true;
-  for (;;) {
-    const answer = await fetch("/health/ready", { cache: "no-store" }).catch(() => null);
-    if (answer?.ok) {
-      const back = await window.Blazor?.reconnect?.().catch(() => false);
-      if (!back) location.reload();
-      looking = false;
-      return;
-    }
-    await new Promise(done => setTimeout(done, 2000));
-  }
-}
-const banner = document.getElementById("components-reconnect-modal");
-banner?.addEventListener("components-reconnect-state-changed", event => {
-  if (event.detail.state === "failed" || event.detail.state === "rejected") retry();
 });

@@ -135,6 +135,27 @@ public sealed class SessionTests
         Assert.True(await session.HoldsAsync());
     }
 
+    [Fact]
+    public async Task OpenPage_KeptByItsScript_LivesOnForItsOwnPersonOnly()
+    {
+        await using var host = await LabHost.StartWithPeopleAsync();
+        await using var scope = host.Services.CreateAsyncScope();
+        var session = scope.ServiceProvider.GetRequiredService<CircuitSession>();
+        var owner = PersonClaims.Make(await PersonAsync(host, "t.marlowe"), host.Clock.GetUtcNow());
+        session.Begin(owner);
+
+        host.Clock.Advance(TimeSpan.FromMinutes(29));
+        session.Touch(owner);
+        host.Clock.Advance(TimeSpan.FromMinutes(29));
+        var holds = await session.HoldsAsync();
+        session.Touch(PersonClaims.Make(await PersonAsync(host, "k.adeyemi"), host.Clock.GetUtcNow()));
+        host.Clock.Advance(TimeSpan.FromMinutes(2));
+
+        Assert.True(holds);
+        Assert.False(await session.HoldsAsync());
+        Assert.Equal(SessionEnd.Idle, session.Ended);
+    }
+
     private static async Task<Visitor> SignedInAsync(LabHost host, string fullName)
     {
         var visitor = new Visitor(host);
