@@ -13,7 +13,8 @@ internal static class ByKeyboard
     public static async Task FillAsync(IPage page, string fill, string pressure)
     {
         await page.Locator("#bench[data-listening=yes]").WaitForAsync();
-        await ChooseAsync(page, "container");
+        if (!await page.EvaluateAsync<bool>("!!document.querySelector('input[name=container]:checked')"))
+            await ChooseAsync(page, "container"); // a scan has not picked it
         await NextAsync(page, "field-handling-chilledTo", "0,5");
         await NextAsync(page, "field-handling-fillPercent", fill);
         await ChooseAsync(page, "air");

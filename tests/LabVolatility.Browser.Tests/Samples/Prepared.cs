@@ -31,14 +31,17 @@ internal sealed class Prepared : IDisposable
     public string BenchAddress => $"/bench/{Sample}/EN-13016-1";
 
     /// <summary>Of grade G95: one determination, simple acceptance.</summary>
-    public static Task<Prepared> MakeAsync(Stage stage) => MakeAsync(stage, "G95", null);
+    public static Task<Prepared> MakeAsync(Stage stage) => MakeAsync(stage.Address);
+
+    /// <summary>The same in another running laboratory.</summary>
+    public static Task<Prepared> MakeAsync(Uri laboratory) => MakeAsync(laboratory, "G95", null);
 
     /// <summary>Of grade G95-E10: a duplicate is asked for, guarded acceptance at 95 %.</summary>
-    public static Task<Prepared> WithDuplicateAsync(Stage stage) => MakeAsync(stage, "G95-E10", 9.6m);
+    public static Task<Prepared> WithDuplicateAsync(Stage stage) => MakeAsync(stage.Address, "G95-E10", 9.6m);
 
-    private static async Task<Prepared> MakeAsync(Stage stage, string grade, decimal? ethanolPercent)
+    private static async Task<Prepared> MakeAsync(Uri laboratory, string grade, decimal? ethanolPercent)
     {
-        var prepared = new Prepared(stage.Address, $"BT-{Environment.ProcessId}-{Interlocked.Increment(ref _last)}");
+        var prepared = new Prepared(laboratory, $"BT-{Environment.ProcessId}-{Interlocked.Increment(ref _last)}");
         var now = TimeProvider.System.GetUtcNow();
         await prepared.PostAsync("batches", new
         {
