@@ -16,8 +16,6 @@ public sealed record BenchPreview(
     ReadingsAsTyped Readings, HandlingAsTyped Handling, IReadOnlyList<Problem> Problems, EvaluatedDetermination? Evaluated,
     IReadOnlyList<PrecisionInWords> Precision, string? Surprise)
 {
-    private const int FewestForSurprise = 8;
-
     public static BenchPreview Of(BenchTest test, BenchEntry entry)
     {
         var (readings, handling, problems) = BenchReading.Read(entry);
@@ -30,7 +28,7 @@ public sealed record BenchPreview(
         return new BenchPreview(
             readings, handling, problems, evaluated,
             [.. evaluated.Results.Where(r => r.Correlation.Length > 0).Select(r => Find(test, container, r, handling.Hazy))],
-            Surprising(test, readings.TotalPressure));
+            SurprisingReading.Words(Reading.Pressure(readings.TotalPressure)!.Value, test.RecentKpa, test.Sample.GradeCode));
     }
 
     private static PrecisionInWords Find(BenchTest test, Samples.Container container, ReportedResult result, bool hazy)
@@ -45,17 +43,5 @@ public sealed record BenchPreview(
         return new PrecisionInWords(
             result.Quantity, result.Correlation, answer.Statement?.RepeatabilityAt(level, result.Unit),
             answer.Statement?.ReproducibilityAt(level, result.Unit), result.Unit, answer.Why);
-    }
-
-    private static string? Surprising(BenchTest test, TypedReading total)
-    {
-        if (test.RecentKpa.Count < FewestForSurprise)
-            return null;
-        var (low, high) = (test.RecentKpa.Min(), test.RecentKpa.Max());
-        var room = Math.Max(high - low, 2m);
-        var kpa = Reading.Pressure(total)!.Value.In(PressureUnit.Kilopascal);
-        return kpa < low - room || kpa > high + room
-            ? $"The last {test.RecentKpa.Count} of {test.Sample.GradeCode} read {Rounding.Text(low, 1)} to {Rounding.Text(high, 1)} kPa; this one is {Rounding.Text(kpa, 1)} kPa. Look at the digits and the bottle once more."
-            : null;
     }
 }
