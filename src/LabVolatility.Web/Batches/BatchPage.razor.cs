@@ -1,5 +1,6 @@
 using LabVolatility.Core.Quantities;
 using LabVolatility.Laboratory.Batches;
+using LabVolatility.Laboratory.People;
 using LabVolatility.Laboratory.Records;
 using Microsoft.AspNetCore.Components;
 
@@ -18,6 +19,15 @@ public sealed partial class BatchPage : DecisionPage
 
     [Inject]
     private RegisterBatch Register { get; set; } = null!;
+
+    [Inject]
+    private TakeStep Steps { get; set; } = null!;
+
+    [Inject]
+    private EnterPartyResult EnterParty { get; set; } = null!;
+
+    [Inject]
+    private WithdrawPartyResult WithdrawParty { get; set; } = null!;
 
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {
@@ -58,6 +68,28 @@ public sealed partial class BatchPage : DecisionPage
         return unread.Count > 0 ? Task.CompletedTask : SaveAsync(Sheet!.Batch.Version, request with { Number = null, Grade = null });
     }
 
+    private Task TakeStepAsync(TakeStepRequest request) =>
+        DoAsync(async actor => await Steps.Run(actor, request, Leaving), "The step is taken.");
+
+    private Task HoldByTreeAsync(RetestAdvice advice) => DecideAsync(DecisionKind.Hold, advice.Found);
+
+    private Task EnterPartyAsync(PartyResultRequest request) =>
+        DoAsync(async actor => await EnterParty.Run(actor, request, Leaving), "Their result is entered; how it stands beside ours is below.");
+
+    private Task WithdrawPartyAsync((Guid Result, string? Reason) asked) =>
+        DoAsync(async actor => await WithdrawParty.Run(actor, asked.Result, asked.Reason, Leaving), "Their result is withdrawn; it stays readable.");
+
+    private async Task DoAsync(Func<Actor, Task<Answer<Guid>>> act, string done)
+    {
+        if (Busy)
+            return;
+        Busy = true;
+        var answer = await act(await ActorNowAsync());
+        (Problems, Said) = (answer.Problems, answer.Ok ? done : null);
+        await ReloadAsync();
+        Busy = false;
+    }
+
     private async Task<bool> SaveAsync(Guid version, BatchRequest request)
     {
         Busy = true;
@@ -65,6 +97,13 @@ public sealed partial class BatchPage : DecisionPage
         (Problems, Said) = (answer.Problems, answer.Ok ? "The change is saved. Limits and outcome below follow it." : null);
         await ReloadAsync();
         Busy = false;
+        if (answer.Kind == AnswerKind.Conflict && _entry is not null)
+        {
+            // What the other person saved has been told: saving once more is deliberate.
+            _version = Sheet!.Batch.Version;
+            Problems = [.. Problems, new Problem("", "Save again to put what you typed in its place.")];
+        }
+
         return answer.Ok;
     }
 }

@@ -1,6 +1,8 @@
 using LabVolatility.Laboratory.Batches;
 using LabVolatility.Laboratory.Certificates;
+using LabVolatility.Laboratory.Instruments;
 using LabVolatility.Laboratory.Records;
+using LabVolatility.Laboratory.Samples;
 using LabVolatility.Web.Layout;
 using LabVolatility.Web.People;
 using Microsoft.AspNetCore.Components;
@@ -26,6 +28,9 @@ public abstract class DecisionPage : LabPage
 
     protected SignDialog Dialog { get; set; } = null!;
 
+    /// <summary>What the signer saw when the dialog opened; null while none is open.</summary>
+    private DecisionRequest? _toSign;
+
     [Inject]
     private ReadBatch Read { get; set; } = null!;
 
@@ -38,13 +43,23 @@ public abstract class DecisionPage : LabPage
     [Inject]
     private PasswordSignature Signed { get; set; } = null!;
 
+    protected override bool Concerns(Notice notice) => Sheet is { } sheet
+        && (notice.IsAbout<Batch>(sheet.Batch.Id) || notice.ChangesRules()
+            || (notice.ChangesReadiness() && sheet.Evidence.Samples.SelectMany(s => s.Determinations).Any(d => notice.IsAbout<Instrument>(d.Instrument)))
+            || (notice.Changes<TankMovement>() && notice.IsAbout<Tank>(sheet.Batch.TankCode)));
+
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {
         Sheet = await Read.Run(Number, cancellationToken);
         Missing = Sheet is null ? $"There is no batch {Number}." : null;
+        if (_toSign is { } signing && Sheet is { } now && (signing.EvidenceHash != now.Assessed.EvidenceHash || signing.ExpectedSequence != Sequence(now)))
+            Dialog.Outdate($"{News} What this dialog shows is no longer all there is: nothing can be signed from it. Close this and look at the batch as it is now.".TrimStart());
     }
 
-    protected async Task DecideAsync(DecisionKind kind)
+    protected Task DecideAsync(DecisionKind kind) => DecideAsync(kind, null);
+
+    /// <summary>Asks for a signature, with a reason to begin with.</summary>
+    protected async Task DecideAsync(DecisionKind kind, string? reason)
     {
         if (Busy || Sheet is not { } sheet)
             return;
@@ -52,11 +67,12 @@ public abstract class DecisionPage : LabPage
         Problems = [];
         Said = null;
         // What the signer saw when the dialog opened: a change meanwhile is told, never signed over.
-        var request = new DecisionRequest(
-            Guid.NewGuid(), Number, kind, sheet.Assessed.InForce?.Sequence ?? 0, sheet.Assessed.EvidenceHash, null, "");
+        var request = _toSign = new DecisionRequest(
+            Guid.NewGuid(), Number, kind, Sequence(sheet), sheet.Assessed.EvidenceHash, null, "");
         var handover = new HandoverEntry();
-        var asked = SignWords.Request(kind, sheet) with { Fields = kind == DecisionKind.Hold ? HandoverFields.Of(handover, "/hold") : null };
+        var asked = SignWords.Request(kind, sheet) with { Reason = reason, Fields = kind == DecisionKind.Hold ? HandoverFields.Of(handover, "/hold") : null };
         var done = await Dialog.AskAsync(asked, signature => SignAsync(request, handover, signature));
+        _toSign = null;
         if (done && kind is DecisionKind.Release or DecisionKind.Concession)
             await IssueNowAsync();
         await ReloadAsync();
@@ -73,6 +89,8 @@ public abstract class DecisionPage : LabPage
         await ReloadAsync();
         Busy = false;
     }
+
+    private static int Sequence(BatchSheet sheet) => sheet.Assessed.InForce?.Sequence ?? 0;
 
     private async Task<string?> SignAsync(DecisionRequest request, HandoverEntry handover, Signature signature)
     {

@@ -40,7 +40,8 @@ public sealed partial class SignDialog : ComponentBase
         _answer = new TaskCompletionSource<bool>(TaskCreationOptions.RunContinuationsAsynchronously);
         _signer = await People.GetAsync();
         (_request, _act) = (request, act);
-        _reason = _password = _problem = _outdated = null;
+        _password = _problem = _outdated = null;
+        _reason = request.Reason;
         _toShow = true;
         StateHasChanged();
         return await _answer.Task;

@@ -1,5 +1,6 @@
 using LabVolatility.Laboratory.Records;
 using LabVolatility.Laboratory.Samples;
+using LabVolatility.Web.Layout;
 using Microsoft.AspNetCore.Components;
 
 namespace LabVolatility.Web.Samples;
@@ -12,6 +13,8 @@ public sealed partial class ReceiveForm : ComponentBase
     private ReceiptVerdict _verdict;
     private string? _note;
     private string? _for;
+    private string? _drawnAt;
+    private string? _drawnBy;
 
     [Parameter, EditorRequired]
     public SampleSheet Sheet { get; set; } = null!;
@@ -33,6 +36,14 @@ public sealed partial class ReceiveForm : ComponentBase
     [Parameter, EditorRequired]
     public EventCallback<ReceiveSample.Request> Received { get; set; }
 
+    [Inject]
+    private LabClock Clock { get; set; } = null!;
+
+    // A sample that was called for has yet to say when it was drawn and by whom.
+    private bool Called => Sheet.Sample.SampledBy.Length == 0;
+
+    private IReadOnlyList<Problem> Shown => _wrong.Count > 0 ? _wrong : Problems;
+
     // Once for each sample: a reload keeps what was typed.
     protected override void OnParametersSet()
     {
@@ -46,9 +57,20 @@ public sealed partial class ReceiveForm : ComponentBase
     {
         var problems = new List<Problem>();
         var containers = ContainerRow.Read(_rows, problems, received: true);
+        var drawn = Called ? DrawnAt(problems) : null;
         _wrong = problems;
         return problems.Count > 0
             ? Task.CompletedTask
-            : Received.InvokeAsync(new ReceiveSample.Request(Sheet.Sample.Number, Sheet.Sample.Version, containers, _verdict, _note));
+            : Received.InvokeAsync(new ReceiveSample.Request(Sheet.Sample.Number, Sheet.Sample.Version, containers, _verdict, _note, drawn, Called ? _drawnBy : null));
+    }
+
+    private DateTimeOffset? DrawnAt(List<Problem> problems)
+    {
+        if (string.IsNullOrWhiteSpace(_drawnAt))
+            return null;
+        if (Clock.TryRead(_drawnAt, out var drawn, out var unread))
+            return drawn;
+        problems.Add(new Problem("/sampledAt", unread!));
+        return null;
     }
 }

@@ -29,6 +29,16 @@ public sealed class GradeEntry
 
     public string? ResultsInAll { get; set; } = UsualResults;
 
+    /// <summary>What is done when results don't settle the matter.</summary>
+    public List<RetestRuleEntry> Tree { get; private init; } = RetestRuleEntry.Of(RetestTree.CommonPractice);
+
+    public PartyRule PartyRule { get; set; } = PartyAgreement.Usual.Rule;
+
+    /// <summary>P of ASTM D3244 as typed.</summary>
+    public string? Probability { get; set; } = Rounding.Plain(PartyAgreement.Usual.Probability);
+
+    public Comparison PartyComparison { get; set; } = PartyAgreement.Usual.Comparison;
+
     public bool Active { get; set; } = true;
 
     public Guid Version { get; set; }
@@ -44,6 +54,10 @@ public sealed class GradeEntry
             Rule = grade.Rule,
             Confidence = Rounding.Plain(grade.Confidence),
             ResultsInAll = grade.ResultsInAll.ToString(CultureInfo.InvariantCulture),
+            Tree = RetestRuleEntry.Of(grade.Tree),
+            PartyRule = grade.Parties.Rule,
+            Probability = Rounding.Plain(grade.Parties.Probability),
+            PartyComparison = grade.Parties.Comparison,
             Active = grade.Active,
             Version = grade.Version,
         };
@@ -57,6 +71,8 @@ public sealed class GradeEntry
         var found = new List<Problem>();
         if (!QuantityText.TryReadNumber(Confidence, 0m, 1m, out var confidence, out var problem))
             found.Add(new Problem("/confidence", problem!));
+        if (!QuantityText.TryReadNumber(Probability, 0m, 1m, out var probability, out var unread))
+            found.Add(new Problem("/probability", unread!));
         if (!int.TryParse(ResultsInAll?.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var results))
             found.Add(new Problem("/resultsInAll", "Give a whole number, for example 10."));
         problems = found;
@@ -70,6 +86,8 @@ public sealed class GradeEntry
             Rule = Rule,
             Confidence = confidence,
             ResultsInAll = results,
+            Tree = new RetestTree([.. Tree.Select(r => r.Read())]),
+            Parties = new PartyAgreement(PartyRule, probability, PartyComparison),
             Active = Active,
         };
     }
