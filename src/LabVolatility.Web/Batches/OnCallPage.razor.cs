@@ -24,6 +24,8 @@ public sealed partial class OnCallPage : LabPage
     [Inject]
     private KeepOnCall Keep { get; set; } = null!;
 
+    protected override bool Concerns(Notice notice) => notice.Changes<OnCallTurn>();
+
     protected override async Task LoadAsync(CancellationToken cancellationToken) => _list = await Read.Run(cancellationToken);
 
     private async Task AddAsync()

@@ -1,4 +1,5 @@
 using LabVolatility.Laboratory.Certificates;
+using LabVolatility.Laboratory.Records;
 using LabVolatility.Web.Layout;
 using Microsoft.AspNetCore.Components;
 
@@ -21,6 +22,8 @@ public sealed partial class CargoesPage : LabPage
 
     [Inject]
     private ReadCargoes Read { get; set; } = null!;
+
+    protected override bool Concerns(Notice notice) => notice.ChangesBatches();
 
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {

@@ -17,9 +17,10 @@ public static class NoticeKinds
         notice.Changes<Sample>() || notice.Changes<AssignedTest>() || notice.Changes<Determination>() || notice.Changes<DeterminationRevision>()
         || notice.Changes<TakenOn>() || notice.Changes<TankMovement>();
 
-    /// <summary>Batches, decisions on them, marks and certificates.</summary>
+    /// <summary>Batches, decisions on them, marks, hand-over notes and certificates.</summary>
     public static bool ChangesBatches(this Notice notice) =>
-        notice.Changes<Batch>() || notice.Changes<Decision>() || notice.Changes<ReviewMark>() || notice.Changes<Certificate>();
+        notice.Changes<Batch>() || notice.Changes<Decision>() || notice.Changes<ReviewMark>() || notice.Changes<Certificate>()
+        || notice.Changes<HandoverNote>() || notice.Changes<HandoverTaken>();
 
     /// <summary>Whether an instrument may be used.</summary>
     public static bool ChangesReadiness(this Notice notice) => notice.Changes<Instrument>() || notice.Changes<Verification>();
