@@ -10,7 +10,7 @@ namespace LabVolatility.Laboratory.Bench;
 /// <param name="Handling">As understood, with the container's fill level where none was typed.</param>
 /// <param name="Problems">What can't be read, field by field.</param>
 /// <param name="Evaluated">Results and findings; null until a container is picked and the pressure typed.</param>
-/// <param name="Precision">r and R of each correlated result, in words, by quantity and correlation.</param>
+/// <param name="Precision">r and R of each result that the method states them for, in words, by quantity and correlation.</param>
 /// <param name="Surprise">A reading far from the last ones of the grade; it never blocks.</param>
 public sealed record BenchPreview(
     ReadingsAsTyped Readings, HandlingAsTyped Handling, IReadOnlyList<Problem> Problems, EvaluatedDetermination? Evaluated,
@@ -27,7 +27,7 @@ public sealed record BenchPreview(
             test.Method.Designation, test.Test.Authorities, test.Kind, container.Kind, container.VolumeMillilitres, readings, handling, test.OwnCorrelation));
         return new BenchPreview(
             readings, handling, problems, evaluated,
-            [.. evaluated.Results.Where(r => r.Correlation.Length > 0).Select(r => Find(test, container, r, handling.Hazy))],
+            [.. evaluated.Results.Where(r => test.Method.PrecisionQuantities.Contains(r.Quantity)).Select(r => Find(test, container, r, handling.Hazy))],
             SurprisingReading.Words(Reading.Pressure(readings.TotalPressure)!.Value, test.RecentKpa, test.Sample.GradeCode));
     }
 
