@@ -3,7 +3,7 @@ namespace LabVolatility.Core.Methods;
 /// <summary>The codes a finding may carry.</summary>
 public static class FindingCodes
 {
-    /// <summary>The pressure is outside what the method covers.</summary>
+    /// <summary>The pressure or the kind of sample is outside what the method covers.</summary>
     public const string OutsideScope = "outside-scope";
 
     /// <summary>The chamber was off its temperature.</summary>
@@ -15,7 +15,7 @@ public static class FindingCodes
     /// <summary>The container was too empty or too full.</summary>
     public const string FillLevel = "fill-level";
 
-    /// <summary>Kind of sample, container or size that the method doesn't take.</summary>
+    /// <summary>Container or size that the method doesn't take.</summary>
     public const string Container = "container";
 
     /// <summary>The chilled sample was hazy: suffix H, precision void.</summary>

@@ -49,7 +49,8 @@ public static class Measurement
             .. MethodFindings.All(method, readings, sample, form is not null && correlated is null ? null : Scoped(method, readings, sample.Kind, correlated)),
             .. GasFindings.NoCorrelation(method, sample, correlation, form),
         ];
-        var (r, bigR) = sample.Hazy ? (null, null) : Precision(method, precision, results);
+        var none = sample.Hazy || findings.Any(f => f.Code == FindingCodes.OutsideScope) || IsOtherSize(method, sample, precision);
+        var (r, bigR) = none ? (null, null) : Precision(method, precision, results);
         return new MethodOutcome(method, results, findings, r, bigR);
     }
 
@@ -97,6 +98,11 @@ public static class Measurement
             : correlated;
         return result is not null && AbsolutePressure.TryFrom(result.Value, result.Unit, out var pressure) ? pressure : null;
     }
+
+    // What is stated for containers in general speaks of the sizes that the method names.
+    private static bool IsOtherSize(TestMethod method, SampleCondition sample, PrecisionStatement? statement) =>
+        statement?.ContainerMillilitres is null && method.PrecisionContainerVolumes.Count > 0 && sample.ContainerVolume is { } volume
+        && method.PrecisionContainerVolumes.All(v => v.In(VolumeUnit.Millilitre) != volume.In(VolumeUnit.Millilitre));
 
     private static (decimal? Repeatability, decimal? Reproducibility) Precision(
         TestMethod method, PrecisionStatement? statement, IReadOnlyList<ReportedResult> results)

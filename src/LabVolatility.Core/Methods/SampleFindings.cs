@@ -11,7 +11,7 @@ internal static class SampleFindings
     private static IEnumerable<Finding> Container(TestMethod method, SampleCondition sample)
     {
         if (!method.Kinds.Contains(sample.Kind))
-            yield return Block(FindingCodes.Container, $"{method.Designation} takes bottle samples that boil above 0 °C; {sample.Kind.Text()} isn't one. Choose the method made for it.");
+            yield return Block(FindingCodes.OutsideScope, $"{method.Designation} takes bottle samples that boil above 0 °C; {sample.Kind.Text()} isn't one. Choose the method made for it.");
         if (!method.Containers.Contains(sample.Container))
             yield return Block(FindingCodes.Container, $"{method.Designation} takes bottles and cans, which stand open at the air; a {sample.Container.Text()} isn't one. Sample into a bottle, or choose a method for closed cylinders.");
         else if (sample.Container == ContainerKind.PlasticBottle)

@@ -37,7 +37,11 @@ public static class PressureUnits
     }
 
     /// <summary>Converts a number of one unit into another: exact but for the one division.</summary>
-    internal static decimal Convert(decimal value, PressureUnit from, PressureUnit to)
+    /// <param name="value">A pressure or a difference of pressures in <paramref name="from"/>.</param>
+    /// <param name="from">The unit it is in.</param>
+    /// <param name="to">The unit asked for.</param>
+    /// <remarks>Source: NIST SP 811 (2008), appendix B.8, by each unit's exact definition.</remarks>
+    public static decimal Convert(decimal value, PressureUnit from, PressureUnit to)
     {
         if (from == to)
             return value;

@@ -30,10 +30,23 @@ internal static class BatchProblems
         var areas = await LimitCatalogue.LoadAsync(context, cancel);
         for (var i = 0; i < request.Destinations.Count; i++)
         {
+            if (request.Destinations.Take(i).Contains(request.Destinations[i]))
+                problems.Add(new Problem($"/destinations/{i}", $"{request.Destinations[i].Area} is named twice."));
             if (areas.All(a => a.Code != request.Destinations[i].Area))
                 problems.Add(new Problem($"/destinations/{i}/area", $"There is no area \"{request.Destinations[i].Area}\"."));
         }
 
         return problems;
     }
+
+    /// <summary>A number stands in addresses and on labels: no slash, no mark that an address takes for its own.</summary>
+    public static Problem? OfNumber(string? number)
+    {
+        var text = number?.Trim() ?? "";
+        return text.Length is 0 or > 40 || !text.Any(char.IsAsciiLetterOrDigit) || !text.All(IsFit)
+            ? new Problem("/number", "A batch has a number of at most 40 characters: letters, digits, and - _ . ( ) or a space between them, as 26-1042.")
+            : null;
+    }
+
+    private static bool IsFit(char character) => char.IsLetterOrDigit(character) || "-_.() ".Contains(character, StringComparison.Ordinal);
 }

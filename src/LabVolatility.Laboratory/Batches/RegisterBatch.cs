@@ -26,8 +26,8 @@ public sealed class RegisterBatch(Func<LabContext> open, TimeProvider clock)
         var grade = await context.Grades.AsNoTracking().FirstOrDefaultAsync(g => g.Code == request.Grade && g.Active, cancel);
         if (grade is null)
             problems.Add(new Problem("/grade", string.IsNullOrWhiteSpace(request.Grade) ? "Which grade is it?" : $"There is no grade \"{request.Grade}\"."));
-        if (string.IsNullOrWhiteSpace(request.Number) || request.Number.Trim().Length > 40)
-            problems.Add(new Problem("/number", "A batch has a number of at most 40 characters."));
+        if (BatchProblems.OfNumber(request.Number) is { } unfit)
+            problems.Add(unfit);
         if (problems.Count > 0)
             return Answer<string>.Invalid(problems);
         var number = request.Number!.Trim();

@@ -15,20 +15,20 @@ internal static class DeterminationStates
         var rows = await context.Determinations.AsNoTracking()
             .Where(d => sampleIds.Contains(d.SampleId))
             .Include(d => d.Revisions).Include(d => d.Results).Include(d => d.TakenOn)
-            .AsSplitQuery().ToListAsync(cancel);
+            .AsSingleQuery().ToListAsync(cancel);
         var containers = await context.Containers.AsNoTracking()
             .Where(c => sampleIds.Contains(c.SampleId))
             .Select(c => new { c.Id, c.Number, c.Kind, c.VolumeMillilitres }).ToDictionaryAsync(c => c.Id, cancel);
         var measurers = rows.Select(Measurer).OfType<Guid>().Distinct().ToList();
         var names = await context.People.AsNoTracking().Where(p => measurers.Contains(p.Id))
-            .Select(p => new { p.Id, p.FullName }).ToDictionaryAsync(p => p.Id, p => p.FullName, cancel);
+            .Select(p => new { p.Id, p.FullName, p.UserName }).ToDictionaryAsync(p => p.Id, p => (p.FullName, p.UserName), cancel);
         var own = await OwnCorrelations.LoadAsync(context, rows.Select(r => r.Method), cancel);
 
         // By container before by id: two bottles of one moment keep their order in whatever database they lie.
         return [.. rows.OrderBy(d => d.MeasuredAt).ThenBy(d => d.RecordedAt)
             .ThenBy(d => containers[d.ContainerId].Number).ThenBy(d => d.Id).Select(d => State(d, names))];
 
-        DeterminationState State(Determination d, Dictionary<Guid, string> people)
+        DeterminationState State(Determination d, Dictionary<Guid, (string FullName, string? UserName)> people)
         {
             var revisions = d.Revisions.OrderBy(r => r.Revision).ToList();
             var container = containers[d.ContainerId];
@@ -47,7 +47,8 @@ internal static class DeterminationStates
                 Instrument = d.InstrumentCode,
                 MeasuredAt = d.MeasuredAt,
                 MeasurerId = Measurer(d),
-                Measurer = Measurer(d) is { } id ? people.GetValueOrDefault(id) : null,
+                Measurer = Measurer(d) is { } id ? people.GetValueOrDefault(id).FullName : null,
+                MeasurerAccount = Measurer(d) is { } account ? people.GetValueOrDefault(account).UserName : null,
                 RecordedAt = d.RecordedAt,
                 Revisions = revisions,
                 OwnCorrelation = OwnCorrelations.Used(own, results),

@@ -10,9 +10,12 @@ public sealed class ReadResults(Func<LabContext> open)
     public const int PageSize = 500;
 
     /// <summary>The results wanted; null: all.</summary>
-    /// <param name="From">First local day of measuring.</param>
-    /// <param name="Until">Last local day of measuring.</param>
-    public sealed record Wanted(string? Grade, string? Tank, string? Quantity, DateOnly? From, DateOnly? Until);
+    /// <param name="From">First local day, or first moment, of measuring.</param>
+    /// <param name="Until">Last local day, or last moment, of measuring.</param>
+    public sealed record Wanted(string? Grade, string? Tank, string? Quantity, Bound? From, Bound? Until);
+
+    /// <summary>A local day or a moment, both included.</summary>
+    public sealed record Bound(DateOnly? Day, DateTimeOffset? Moment);
 
     /// <summary>Where a page ended.</summary>
     public sealed record Place(DateTimeOffset RecordedAt, Guid Determination);
@@ -29,7 +32,7 @@ public sealed class ReadResults(Func<LabContext> open)
     internal async Task<Page> Run(Wanted wanted, Place? after, int size, CancellationToken cancel)
     {
         await using var context = open();
-        var time = LaboratoryTime.Of(await context.Settings.AsNoTracking().FirstAsync(cancel));
+        var time = LaboratoryTime.Of(await SettingsInForce.LoadAsync(context, cancel));
         var rows = await Narrow(context, wanted, after, time)
             .OrderBy(d => d.RecordedAt).ThenBy(d => d.Id).Take(size)
             .Select(d => new { d.Id, d.SampleId, d.RecordedAt }).ToListAsync(cancel);
@@ -52,14 +55,14 @@ public sealed class ReadResults(Func<LabContext> open)
             found = found.Where(d => d.Results.Any(r => r.Quantity == quantity));
         if (wanted.From is { } from)
         {
-            var first = Midnight(time, from);
+            var first = from.Moment?.ToUniversalTime() ?? Midnight(time, from.Day!.Value);
             found = found.Where(d => d.MeasuredAt >= first);
         }
 
         if (wanted.Until is { } until)
         {
-            var last = Midnight(time, until.AddDays(1));
-            found = found.Where(d => d.MeasuredAt < last);
+            var end = until.Moment?.ToUniversalTime() ?? Midnight(time, until.Day!.Value.AddDays(1)).AddMicroseconds(-1);
+            found = found.Where(d => d.MeasuredAt <= end);
         }
 
         if (after is { } place)

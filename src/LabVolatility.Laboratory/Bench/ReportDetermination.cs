@@ -64,11 +64,24 @@ public sealed class ReportDetermination(Func<LabContext> open, TimeProvider cloc
         await RemoveDraftAsync(context, bench.Test, determination.MeasuredBy, cancel);
         await transaction.CommitAsync(cancel);
         return Answer<ReportedDetermination>.Done(new ReportedDetermination(
-            determination.Id, evaluated, bench.Test.Why));
+            determination.Id, bench.Sample.Number, evaluated, bench.Test.Why));
     }
 
     internal static IReadOnlyList<Problem> BlockingFindings(EvaluatedDetermination evaluated) =>
-        [.. evaluated.Blocking.Select(f => new Problem("/readings", f.Message, f.Code))];
+        [.. evaluated.Blocking.Select(f => new Problem(PlaceOf(f.Code), f.Message, f.Code))];
+
+    // Where the bench and other programs look for what the finding speaks of.
+    private static string PlaceOf(string code) => code switch
+    {
+        FindingCodes.TemperatureOff => "/readings/temperature",
+        FindingCodes.RatioOff => "/readings/vaporLiquidRatio",
+        FindingCodes.FillLevel => "/handling/fillPercent",
+        FindingCodes.NotAirSaturated => "/handling/airSaturated",
+        FindingCodes.NotChilled => "/handling/chilledTo",
+        FindingCodes.TwoPhases or FindingCodes.Hazy => "/handling/hazy",
+        FindingCodes.Container or FindingCodes.FirstTest => "/containerNumber",
+        _ => "/readings",
+    };
 
     // Only what this person typed is done with: somebody else may be typing the duplicate.
     private static async Task RemoveDraftAsync(LabContext context, AssignedTest test, Guid? measurer, CancellationToken cancel) =>

@@ -6,9 +6,9 @@ using Microsoft.EntityFrameworkCore;
 namespace LabVolatility.Laboratory.Bench;
 
 /// <summary>A stored determination's first answer, told again.</summary>
-internal static class StoredDetermination
+public static class StoredDetermination
 {
-    public static async Task<ReportedDetermination> ReadAsync(LabContext context, Guid id, CancellationToken cancel)
+    internal static async Task<ReportedDetermination> ReadAsync(LabContext context, Guid id, CancellationToken cancel)
     {
         var stored = await context.Determinations.AsNoTracking().Include(d => d.Revisions).Include(d => d.Results)
             .FirstAsync(d => d.Id == id, cancel);
@@ -18,14 +18,15 @@ internal static class StoredDetermination
         var results = stored.Results.Where(r => r.Revision == first.Revision)
             .OrderBy(r => method.Quantities.ToList().IndexOf(r.Quantity)).ThenBy(r => r.Correlation, StringComparer.Ordinal)
             .Select(Report).ToList();
-        return new ReportedDetermination(id, new EvaluatedDetermination(method, results, first.Findings), null);
+        var sample = await context.Samples.Where(s => s.Id == stored.SampleId).Select(s => s.Number).FirstAsync(cancel);
+        return new ReportedDetermination(id, sample, new EvaluatedDetermination(method, results, first.Findings), null);
     }
 
     public static ReportedResult Report(Result r) => new(
         r.Quantity, decimal.Parse(r.Exact, System.Globalization.CultureInfo.InvariantCulture), r.Reported, UnitOf(r.Unit), r.Suffix,
         r.Correlation, r.Equation, r.Source, r.Status, r.Arithmetic) { CorrelationVersion = r.CorrelationVersion };
 
-    public static Result Store(ReportedResult r, Guid determination, int revision) => new()
+    internal static Result Store(ReportedResult r, Guid determination, int revision) => new()
     {
         Id = Guid.NewGuid(),
         DeterminationId = determination,

@@ -1,3 +1,5 @@
+using LabVolatility.Laboratory.Bench;
+
 namespace LabVolatility.Web.Api;
 
 /// <summary>Reads what stands behind the question mark: unknown names and twins are mistakes.</summary>
@@ -20,6 +22,20 @@ internal sealed class QueryText(IQueryCollection query, Mistakes mistakes, param
 
     /// <summary>Null where it isn't asked.</summary>
     public string? this[string name] => query[name].ToString() is { Length: > 0 } text ? text : null;
+
+    /// <summary>A local date, or a moment with its offset; null where it isn't asked or isn't one.</summary>
+    public ReadResults.Bound? Bound(string name)
+    {
+        if (this[name] is not { } text)
+            return null;
+        if (DateShape.TryRead(text, out var day))
+            return new(day, null);
+        // An unescaped + arrives as a space.
+        if (InstantShape.TryRead(text.Replace(' ', '+'), out var moment))
+            return new(null, moment);
+        mistakes.Add($"/{name}", "It must be a date that exists, as 2026-05-10, or a time with its offset, as 2026-05-10T14:05:00Z.");
+        return null;
+    }
 
     public DateOnly? Date(string name)
     {

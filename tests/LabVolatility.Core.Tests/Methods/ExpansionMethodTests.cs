@@ -148,7 +148,7 @@ public sealed class ExpansionMethodTests
         { "fill", Given, Litre with { FillPercent = 69m }, FindingCodes.FillLevel, FindingSeverity.Blocking },
         { "overfull", Given, Litre with { FillPercent = 81m }, FindingCodes.FillLevel, FindingSeverity.Warning },
         { "small", Given, Litre with { ContainerVolume = Volume.From(100m, VolumeUnit.Millilitre) }, FindingCodes.Container, FindingSeverity.Blocking },
-        { "crude", Given, Litre with { Kind = SampleKind.CrudeDead }, FindingCodes.Container, FindingSeverity.Blocking },
+        { "crude", Given, Litre with { Kind = SampleKind.CrudeDead }, FindingCodes.OutsideScope, FindingSeverity.Blocking },
         { "cylinder", Given, Litre with { Container = ContainerKind.FloatingPistonCylinder }, FindingCodes.Container, FindingSeverity.Blocking },
         { "hazy", Given, Litre with { Hazy = true }, FindingCodes.Hazy, FindingSeverity.Warning },
         { "two phases", Given, Litre with { Phases = 2 }, FindingCodes.TwoPhases, FindingSeverity.Blocking },

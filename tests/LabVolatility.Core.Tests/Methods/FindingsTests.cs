@@ -61,7 +61,7 @@ public sealed class FindingsTests
     [Theory]
     [InlineData(SampleKind.Lpg), InlineData(SampleKind.CrudeLive), InlineData(SampleKind.CrudeDead)]
     public void Kind_NotOfTheMethod_Blocks(SampleKind kind) =>
-        Expect(FindingSeverity.Blocking, FindingCodes.Container, Usual, Good with { Kind = kind });
+        Expect(FindingSeverity.Blocking, FindingCodes.OutsideScope, Usual, Good with { Kind = kind });
 
     [Theory]
     [InlineData(ContainerKind.PressureCylinder), InlineData(ContainerKind.FloatingPistonCylinder), InlineData(ContainerKind.ManualPistonCylinder)]

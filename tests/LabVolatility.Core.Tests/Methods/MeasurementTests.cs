@@ -109,6 +109,18 @@ public sealed class MeasurementTests
         Assert.Null(hazy.Reproducibility);
     }
 
+    // ASTM D5191: 7 to 130 kPa, precision for containers of 1 L and 250 mL; outside measurable, without precision.
+    [Theory]
+    [InlineData(130, 1000, true), InlineData(131, 1000, false), InlineData(70, 250, true), InlineData(70, 125, false)]
+    public void Evaluate_WhereTheMethodStatesNone_HasNoPrecision(int kilopascals, int millilitres, bool stated)
+    {
+        var sample = Good with { ContainerVolume = Volume.From(millilitres, VolumeUnit.Millilitre) };
+
+        var outcome = Measurement.Evaluate(Astm, Read(kilopascals), sample, Authority.Astm, PressureUnit.Kilopascal, Entered());
+
+        Assert.Equal((stated, stated), (outcome.Repeatability is not null, outcome.Reproducibility is not null));
+    }
+
     [Fact]
     public void Evaluate_PrecisionOfAnotherQuantity_DoesNotFillIn()
     {

@@ -121,7 +121,6 @@ public sealed class ConformityTests(InterfaceScene scene)
     public static TheoryData<string, string> Mistakes => new()
     {
         { """{"value": 1, "digits": 1}""", "/maximum" },
-        { """{"value": 1, "maximum": 2}""", "/digits" },
         { """{"value": 1, "maximum": {"value": 2, "unit": "kPa"}, "digits": 1}""", "/value" },
         { """{"value": {"value": -1, "unit": "kPa"}, "maximum": {"value": 2, "unit": "kPa"}, "digits": 1}""", "/value/value" },
         { """{"value": 1, "minimum": 3, "maximum": 2, "digits": 1}""", "/minimum" },

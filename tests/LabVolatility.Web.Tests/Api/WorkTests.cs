@@ -37,14 +37,30 @@ public sealed class WorkTests(InterfaceScene scene)
 
         var results = determination.Is(201).Json.GetProperty("results").EnumerateArray().ToList();
         Assert.Equal(["Ptot", "DVPE", "RVP"], results.Select(r => r.GetProperty("quantity").GetString()));
-        Assert.Equal("9.05048", results[2].GetProperty("value").GetRawText());
+        // 0.956 · 9.83 − 0.347 = 9.05048 psi, and 1 psi = 6.894757293168… kPa: no answer comes in the reading's unit.
+        Assert.Equal(("62.4", "kPa"), (results[2].GetProperty("reported").GetString(), results[2].GetProperty("unit").GetString()));
+        Assert.Equal(62.40086m, decimal.Round(results[2].GetProperty("value").GetDecimal(), 5, MidpointRounding.ToEven));
         var assessment = (await scene.Program.Get($"/batches/{batch}/assessment")).Is(200).Json;
         Assert.Equal("conforms", assessment.GetProperty("outcome").GetString());
         Assert.Equal("10", assessment.GetProperty("limits")[0].GetProperty("effectiveMaximum").GetProperty("value").GetRawText());
         Assert.Equal("9.1", assessment.GetProperty("limits")[0].GetProperty("compared").GetString());
         var read = (await scene.Program.Get($"/samples/{sample}")).Is(200).Json;
-        Assert.Equal("9.83", read.GetProperty("determinations")[0].GetProperty("results")[1].GetProperty("value").GetRawText());
+        var stored = read.GetProperty("determinations")[0];
+        Assert.Equal("67.8", stored.GetProperty("results")[1].GetProperty("reported").GetString());
+        Assert.Equal("i.fenwick", stored.GetProperty("measuredBy").GetString());
+        Assert.Equal("""{"value":12,"unit":"degC"}""", read.GetProperty("containers")[0].GetProperty("temperature").GetRawText());
         Assert.Equal([sample], (await scene.Program.Get($"/batches/{batch}")).Is(200).Json.GetProperty("samples").EnumerateArray().Select(s => s.GetString()));
+    }
+
+    // ISO/IEC 17025 7.4.3: whether to go on is decided, and a program can't decide.
+    [Fact]
+    public async Task Sample_ThatArrivedNotAsExpected_WaitsForAPerson()
+    {
+        var answer = await scene.Program.Post("/samples", """{"grade": "G95", "sampledAt": "2026-05-10T06:00:00Z", "sampledBy": "x", "receivedAt": "2026-05-10T06:30:00Z", "containers": [{"container": "glass-bottle", "containerVolume": {"value": 1, "unit": "L"}, "fillPercent": 60}]}""");
+
+        Assert.Equal("announced", answer.Is(201).Json.GetProperty("state").GetString());
+        Assert.Contains("60 % full", answer.Json.GetProperty("note").GetString(), StringComparison.Ordinal);
+        Assert.Equal("60", answer.Json.GetProperty("containers")[0].GetProperty("fillPercent").GetRawText());
     }
 
     [Fact]
@@ -54,8 +70,10 @@ public sealed class WorkTests(InterfaceScene scene)
         var first = await DetermineAsync(sample, $"run-{sample}");
 
         var again = await DetermineAsync(sample, $"run-{sample}", total: "8.00");
+        var elsewhere = await DetermineAsync("S0000000", $"run-{sample}");
 
         Assert.Equal(first.Is(201).Text, again.Is(200).Text);
+        Assert.Equal(sample, elsewhere.Is(200).Json.GetProperty("sample").GetString());
         Assert.Single((await scene.Program.Get($"/samples/{sample}")).Json.GetProperty("determinations").EnumerateArray());
     }
 
@@ -77,6 +95,7 @@ public sealed class WorkTests(InterfaceScene scene)
         var sample = await SampleAsync(await BatchAsync(), containers: 4);
         (await DetermineAsync(sample, $"first-{sample}")).Is(201);
 
+        // The container has served its one test, and the sample has the one result that its plan asks for.
         Assert.Equal(["/containerNumber"], (await DetermineAsync(sample, $"second-{sample}")).Refuses(400).Pointers);
         (await DetermineAsync(sample, $"third-{sample}", total: "40", container: 2)).Refuses(400);
         (await DetermineAsync(sample, $"fourth-{sample}", by: "\"nobody\"", container: 2)).Refuses(400);
@@ -93,7 +112,9 @@ public sealed class WorkTests(InterfaceScene scene)
         var json = (await scene.Program.Get("/results?grade=G95&tank=T-7&quantity=RVP&from=2026-05-10&until=2026-05-10")).Is(200).Json;
         var csv = await scene.Program.Send(HttpMethod.Get, "/results?quantity=RVP", null, "text/csv");
 
-        Assert.Contains(json.GetProperty("results").EnumerateArray(), r => r.GetProperty("sample").GetString() == sample && r.GetProperty("value").GetRawText() == "9.05048");
+        Assert.Contains(json.GetProperty("results").EnumerateArray(), r => r.GetProperty("sample").GetString() == sample && r.GetProperty("reported").GetString() == "62.4");
+        Assert.NotEmpty((await scene.Program.Get("/results?from=2026-05-10T07:00:00Z&until=2026-05-10T09:00:00%2B02:00")).Is(200).Json.GetProperty("results").EnumerateArray());
+        Assert.Empty((await scene.Program.Get("/results?from=2026-05-10T07:00:01Z")).Is(200).Json.GetProperty("results").EnumerateArray());
         Assert.All(json.GetProperty("results").EnumerateArray(), r => Assert.Equal("RVP", r.GetProperty("quantity").GetString()));
         Assert.Equal("text/csv", csv.Is(200).Type);
         Assert.StartsWith("sample,grade,tank,batch,", csv.Text.TrimStart('\uFEFF'), StringComparison.Ordinal);
@@ -115,6 +136,9 @@ public sealed class WorkTests(InterfaceScene scene)
 
     [Theory]
     [InlineData("/batches", """{"number": "B", "grade": "G95", "destinations": [{"area": "MARS", "pointOfCompliance": "terminal"}], "from": "2026-05-10", "until": "2026-05-31"}""", "/destinations/0/area")]
+    [InlineData("/batches", """{"number": "B/7", "grade": "G95", "destinations": [{"area": "US-9.0", "pointOfCompliance": "terminal"}], "from": "2026-05-10", "until": "2026-05-31"}""", "/number")]
+    [InlineData("/batches", """{"number": "..", "grade": "G95", "destinations": [{"area": "US-9.0", "pointOfCompliance": "terminal"}], "from": "2026-05-10", "until": "2026-05-31"}""", "/number")]
+    [InlineData("/batches", """{"number": "B", "grade": "G95", "destinations": [{"area": "US-9.0", "pointOfCompliance": "terminal"}, {"area": "US-9.0", "pointOfCompliance": "terminal"}], "from": "2026-05-10", "until": "2026-05-31"}""", "/destinations/1")]
     [InlineData("/batches", """{"number": "B", "grade": "G95", "destinations": [], "from": "2026-05-10", "until": "2026-05-31"}""", "/destinations")]
     [InlineData("/batches", """{"number": "B", "grade": "G95", "destinations": [{"area": "US-9.0", "pointOfCompliance": "terminal"}], "from": "2026-05-10", "until": "2026-05-09"}""", "/until")]
     [InlineData("/samples", """{"grade": "G95", "sampledAt": "2026-05-10T06:00:00", "sampledBy": "x", "containers": [{"container": "glass-bottle", "containerVolume": {"value": 1, "unit": "L"}}]}""", "/sampledAt")]

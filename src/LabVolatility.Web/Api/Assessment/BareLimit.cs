@@ -14,8 +14,6 @@ internal static class BareLimit
             body["maximum"].Refuse("A limit has a maximum, a minimum, or both.");
         _ = DecisionRules.TryParse(body["rule"].Text, out var rule);
         _ = Comparisons.TryParse(body["comparison"].Text, out var comparison);
-        if (rule == DecisionRule.Simple && comparison == Comparison.Rounding && !body["digits"].IsThere)
-            body["digits"].Refuse("State the limit's decimals: the value is rounded to them before it is compared.");
         if (mistakes.Any)
             return null;
         var unit = LimitNumberShape.UnitOf(edge)!;

@@ -23,7 +23,7 @@ internal static class ConformityShape
         new Member("rule", Rule),
         new Member("comparison", new WordShape([.. Comparisons.All.Select(c => c.Text())]) { About = "Default rounding." }),
         new Member("confidence", Confidence),
-        new Member("digits", new NumberShape(Low: -6, High: 15, Whole: true) { About = "Decimals of the limit; needed where the value is rounded to them." }));
+        new Member("digits", new NumberShape(Low: -6, High: 15, Whole: true) { About = "Decimals of the limit; default: as many as it is written with." }));
 
     private static readonly ObjectShape Result = new("OfferedResult",
         new Member("quantity", new TextShape(20), true),

@@ -4,12 +4,12 @@ using Microsoft.OpenApi;
 
 namespace LabVolatility.Web.Api.Assessment;
 
-/// <summary>A pressure, a quantity in "% v/v" or "index", or a bare number of another property.</summary>
+/// <summary>A pressure, a quantity in another unit, which is only held against a limit in the same, or a bare number.</summary>
 internal sealed record LimitNumberShape : Shape
 {
     private const decimal Largest = 1_000_000_000m;
 
-    private static readonly IReadOnlyList<string> OtherUnits = ["% v/v", "index"];
+    private static readonly IReadOnlyList<string> OtherUnits = ["% v/v", "index", "degC", "degF", "K", "mL", "L", "m3", "bbl"];
 
     /// <summary>True for r and R, which are above zero.</summary>
     public bool Positive { get; init; }

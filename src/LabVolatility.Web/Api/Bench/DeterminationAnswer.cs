@@ -6,7 +6,7 @@ namespace LabVolatility.Web.Api.Bench;
 public sealed record DeterminationAnswer(
     Guid Id, string Sample, string Method, string Edition, IReadOnlyList<ResultAnswer> Results, IReadOnlyList<FindingAnswer> Findings)
 {
-    public static DeterminationAnswer Of(string sample, ReportedDetermination reported) => new(
-        reported.Id, sample, reported.Evaluated.Method.Designation, reported.Evaluated.Method.Edition,
-        [.. reported.Evaluated.Results.Select(ResultAnswer.Of)], [.. reported.Evaluated.Findings.Select(FindingAnswer.Of)]);
+    public static DeterminationAnswer Of(ReportedDetermination reported) => new(
+        reported.Id, reported.Sample, reported.Evaluated.Method.Designation, reported.Evaluated.Method.Edition,
+        [.. reported.Evaluated.Results.Select(ResultAnswer.InKilopascals)], [.. reported.Evaluated.Findings.Select(FindingAnswer.Of)]);
 }

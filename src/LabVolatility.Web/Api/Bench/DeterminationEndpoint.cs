@@ -24,8 +24,8 @@ internal static class DeterminationEndpoint
         var answer = await report.Run(http.KeyActor(), request, http.RequestAborted);
         return answer.Kind switch
         {
-            AnswerKind.Done => TypedResults.Created($"{Interface.BasePath}/samples/{Uri.EscapeDataString(number)}", DeterminationAnswer.Of(number, answer.Value!)),
-            AnswerKind.Repeated => TypedResults.Ok(DeterminationAnswer.Of(number, answer.Value!)),
+            AnswerKind.Done => TypedResults.Created($"{Interface.BasePath}/samples/{Uri.EscapeDataString(number)}", DeterminationAnswer.Of(answer.Value!)),
+            AnswerKind.Repeated => TypedResults.Ok(DeterminationAnswer.Of(answer.Value!)),
             _ => ProblemAnswer.Of(answer),
         };
     }

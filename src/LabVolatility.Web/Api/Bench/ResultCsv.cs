@@ -8,12 +8,12 @@ internal static class ResultCsv
 {
     public static string Write(IReadOnlyList<ResultLine> lines)
     {
-        var csv = new StringBuilder("sample,grade,tank,batch,method,edition,instrument,measuredAt,counts,quantity,value,reported,unit,suffix,correlation\r\n");
+        var csv = new StringBuilder("sample,grade,tank,batch,determination,method,edition,instrument,measuredAt,counts,quantity,value,reported,unit,suffix,correlation\r\n");
         foreach (var l in lines)
         {
             csv.AppendJoin(',', new[]
             {
-                l.Sample, l.Grade, l.Tank, l.Batch, l.Method, l.Edition, l.Instrument, l.MeasuredAt.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture),
+                l.Sample, l.Grade, l.Tank, l.Batch, l.Determination.ToString(), l.Method, l.Edition, l.Instrument, l.MeasuredAt.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture),
                 l.Counts ? "true" : "false", l.Quantity, l.Value.ToString(CultureInfo.InvariantCulture), l.Reported, l.Unit, l.Suffix, l.Correlation,
             }.Select(Cell)).Append("\r\n");
         }

@@ -13,14 +13,14 @@ internal static class ResultListEndpoint
             .Called("listResults", "Results, the first recorded first, page by page; as text/csv where that is accepted")
             .Needs(KeyScopes.Read).Refuses(400).Produces<ResultListAnswer>()
             .Asks("grade", "A grade of the laboratory.").Asks("tank", "A tank.").Asks("quantity", "As DVPE.")
-            .Asks("from", "First local day of measuring.", "date").Asks("until", "Last local day of measuring.", "date").Asks("after", "The next of the page before.");
+            .Asks("from", "First local day of measuring, or first moment.").Asks("until", "Last local day of measuring, or last moment.").Asks("after", "The next of the page before.");
 
     private static async Task<IResult> ListAsync(HttpContext http, ReadResults read)
     {
         var mistakes = new Mistakes();
         var query = new QueryText(http.Request.Query, mistakes, "grade", "tank", "quantity", "from", "until", "after");
         query.Check();
-        var wanted = new ReadResults.Wanted(query["grade"], query["tank"], query["quantity"], query.Date("from"), query.Date("until"));
+        var wanted = new ReadResults.Wanted(query["grade"], query["tank"], query["quantity"], query.Bound("from"), query.Bound("until"));
         ReadResults.Place? after = null;
         if (query["after"] is { } text && !PlaceText.TryRead(text, out after))
             mistakes.Add("/after", "Send the next of the page before, as it came.");

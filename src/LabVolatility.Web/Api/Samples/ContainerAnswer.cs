@@ -1,4 +1,4 @@
 namespace LabVolatility.Web.Api.Samples;
 
 public sealed record ContainerAnswer(
-    int Number, string Code, string Container, Quantity ContainerVolume, decimal? FillPercent, string? Temperature, string? Seal, int Openings);
+    int Number, string Code, string Container, Quantity ContainerVolume, decimal? FillPercent, Quantity? Temperature, string? Seal, int Openings);

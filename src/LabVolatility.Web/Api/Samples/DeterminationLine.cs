@@ -8,6 +8,6 @@ public sealed record DeterminationLine(
     IReadOnlyList<ResultAnswer> Results)
 {
     public static DeterminationLine Of(DeterminationState state) => new(
-        state.Id, state.Method, state.Edition, state.ContainerNumber, state.Instrument, state.MeasuredAt, state.Measurer, state.DoesNotCount,
-        [.. state.Results.Select(ResultAnswer.Of)]);
+        state.Id, state.Method, state.Edition, state.ContainerNumber, state.Instrument, state.MeasuredAt, state.MeasurerAccount, state.DoesNotCount,
+        [.. state.Results.Select(ResultAnswer.InKilopascals)]);
 }

@@ -17,7 +17,7 @@ public sealed record SampleAnswer(
             sample.Number, sample.State.ToString().ToLowerInvariant(), sample.GradeCode, sheet.Batch, sample.TankCode, sample.SamplePointCode,
             SampleRequestShape.Text(sample.Level), sample.SampledAt, sample.SampledBy, sample.ReceivedAt, sample.Note, sheet.Void,
             [.. sample.Containers.OrderBy(c => c.Number).Select(c => new ContainerAnswer(
-                c.Number, c.Code, c.Kind.Text(), Quantity.Of(c.VolumeMillilitres, "mL"), c.FillPercent is { } fill ? Rounding.Trim(fill) : null, c.TemperatureTyped, c.Seal, c.Openings.Count))],
+                c.Number, c.Code, c.Kind.Text(), Quantity.Of(c.VolumeMillilitres, "mL"), c.FillPercent is { } fill ? Rounding.Trim(fill) : null, Quantity.Of(c.TemperatureCelsius, TemperatureUnit.Celsius.Symbol()), c.Seal, c.Openings.Count))],
             [.. sample.Tests.OrderBy(t => t.Method, StringComparer.Ordinal).Select(t => new TestAnswer(t.Method, t.State.ToString().ToLowerInvariant(), t.Wanted, t.DueAt, t.Why))],
             [.. sheet.Determinations.Select(DeterminationLine.Of)]);
     }
