@@ -62,7 +62,9 @@ public sealed class ReadResultsTests
         Assert.Equal(3, await CountAsync(All with { Tank = "T-1" }));
         Assert.Equal(7, await CountAsync(All with { Grade = Scene.GradeCode, Quantity = "DVPE" }));
         Assert.Equal(0, await CountAsync(All with { Quantity = "RVP" }));
-        Assert.Equal(3, await CountAsync(All with { Until = new DateOnly(2026, 5, 4) }));
-        Assert.Equal(4, await CountAsync(All with { From = new DateOnly(2026, 5, 5), Until = new DateOnly(2026, 5, 5) }));
+        Assert.Equal(3, await CountAsync(All with { Until = Day(2026, 5, 4) }));
+        Assert.Equal(4, await CountAsync(All with { From = Day(2026, 5, 5), Until = Day(2026, 5, 5) }));
     }
+
+    private static ReadResults.Bound Day(int year, int month, int day) => new(new DateOnly(year, month, day), null);
 }
