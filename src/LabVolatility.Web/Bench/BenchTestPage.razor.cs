@@ -73,7 +73,7 @@ public sealed partial class BenchTestPage : LabPage
 
     protected override bool Concerns(Notice notice) =>
         _test?.Sample is { } sample
-        && (notice.IsAbout<Sample>(sample.Id) || notice.ChangesReadiness() || notice.Changes<PrecisionEntry>()
+        && (notice.IsAbout<Sample>(sample.Id) || notice.ChangesReadiness() || notice.ChangesRules()
             || (notice.Changes<TankMovement>() && notice.IsAbout<Tank>(sample.TankCode)));
 
     protected override async Task LoadAsync(CancellationToken cancellationToken)

@@ -23,13 +23,12 @@ public sealed partial class CargoesPage : LabPage
     [Inject]
     private ReadCargoes Read { get; set; } = null!;
 
+    protected override void TakeAddress() => _text = Find;
+
     protected override bool Concerns(Notice notice) => notice.ChangesBatches();
 
-    protected override async Task LoadAsync(CancellationToken cancellationToken)
-    {
-        _text = Find;
+    protected override async Task LoadAsync(CancellationToken cancellationToken) =>
         _page = await Read.Run(Find, After, cancellationToken);
-    }
 
     private void Refilter() => Addresses.NavigateTo(Address(null));
 

@@ -40,6 +40,10 @@ public sealed partial class NewCargoPage : LabPage
     [Inject]
     private PasswordSignature Signed { get; set; } = null!;
 
+    protected override bool KeepsTyping => true;
+
+    protected override bool Concerns(Notice notice) => _entry.Tanks.Any(t => notice.IsAbout<Batch>(t.Seen?.Batch.Id));
+
     protected override async Task LoadAsync(CancellationToken cancellationToken)
     {
         _choices = await Read.Offered(cancellationToken);

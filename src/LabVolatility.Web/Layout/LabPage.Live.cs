@@ -47,10 +47,24 @@ public abstract partial class LabPage
     // The person's own act reads the page by itself: only another window of theirs has to follow.
     private void Hear(Notice notice)
     {
-        if (_leaving.IsCancellationRequested || Refused || (Ready && !Concerns(notice)))
+        if (_leaving.IsCancellationRequested || Refused || !Follows(notice))
             return;
         _heard.Add(notice);
         _pace!.Ask(atOnce: notice.PersonId != Actor.Id);
+    }
+
+    // While the page is still being read it may or may not show what was changed: it is read once more.
+    private bool Follows(Notice notice)
+    {
+        try
+        {
+            return !Ready || Concerns(notice);
+        }
+        catch (Exception fault)
+        {
+            Log(fault);
+            return true;
+        }
     }
 
     private async Task FollowAsync()
@@ -68,7 +82,7 @@ public abstract partial class LabPage
         catch (Exception fault)
         {
             News = "Something was changed that this page could not read. Open the page again.";
-            Logs.CreateLogger<LabPage>().LogError(fault, "Page {Path} could not follow a change", new Uri(Addresses.Uri).AbsolutePath);
+            Log(fault);
         }
 
         if (_leaving.IsCancellationRequested)
@@ -82,6 +96,9 @@ public abstract partial class LabPage
         News = NewsWords.Of(_heard.Where(n => n.PersonId != Actor.Id), Clock, KeepsTyping);
         _heard.Clear();
     }
+
+    private void Log(Exception fault) =>
+        Logs.CreateLogger<LabPage>().LogError(fault, "Page {Path} could not follow a change", new Uri(Addresses.Uri).AbsolutePath);
 
     private void StopListening()
     {

@@ -8,7 +8,7 @@ namespace LabVolatility.Web.People;
 public sealed partial class PresenceLine : ComponentBase, IDisposable
 {
     private readonly Guid _page = Guid.NewGuid();
-    private IReadOnlyList<PresentPerson> _others = [];
+    private IReadOnlyList<string> _others = [];
     private PresentPerson? _self;
 
     /// <summary>The thing that this page is about: "sample S2605-0012-X".</summary>
@@ -70,7 +70,7 @@ public sealed partial class PresenceLine : ComponentBase, IDisposable
         };
     }
 
-    private void Look() => _others = [.. Presence.At(Place).Where(p => p.Page != _page)];
+    private void Look() => _others = [.. Presence.At(Place).Where(p => p.Page != _page).Select(Words).Distinct()];
 
     private void Follow(string place)
     {

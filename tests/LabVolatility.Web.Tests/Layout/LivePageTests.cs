@@ -19,6 +19,7 @@ public sealed class LivePageTests : BunitContext, IAsyncLifetime
 
     private LabHost _host = null!;
     private Person _self = null!;
+    private CircuitSession _session = null!;
 
     private static CancellationToken Cancel => Xunit.TestContext.Current.CancellationToken;
 
@@ -27,13 +28,14 @@ public sealed class LivePageTests : BunitContext, IAsyncLifetime
         _host = await LabHost.StartWithPeopleAsync();
         await using (var lab = _host.Open())
             _self = await lab.People.SingleAsync(p => p.UserName == "t.marlowe", Cancel);
-        var session = new CircuitSession(_host.Services.GetRequiredService<SessionCheck>(), _host.Clock);
+        _session = new CircuitSession(_host.Services.GetRequiredService<SessionCheck>(), _host.Clock);
+        _session.Begin(PersonClaims.Make(_self, _host.Clock.GetUtcNow()));
         var signedIn = new SignedIn(PersonClaims.Make(_self, _host.Clock.GetUtcNow()));
-        Services.AddSingleton(session);
+        Services.AddSingleton(_session);
         Services.AddSingleton<TimeProvider>(_host.Clock);
         Services.AddSingleton(_host.Services.GetRequiredService<NoticeBoard>());
         Services.AddSingleton(_host.Services.GetRequiredService<LabClock>());
-        Services.AddSingleton(new CurrentActor(signedIn, new FindActor(_host.Open), session));
+        Services.AddSingleton(new CurrentActor(signedIn, new FindActor(_host.Open), _session));
     }
 
     async ValueTask IAsyncDisposable.DisposeAsync()
@@ -61,11 +63,7 @@ public sealed class LivePageTests : BunitContext, IAsyncLifetime
 
         await AddAsync(new Tank { Code = "T-1", Name = "Tank 1" }, "add tank", _self);
 
-        page.WaitForState(() =>
-        {
-            _host.Clock.Advance(LabPage.BetweenReadings);
-            return page.Instance.Readings == 2;
-        }, Patience);
+        await UntilAsync(() => page.Instance.Readings == 2);
         Assert.Empty(page.Markup);
     }
 
@@ -94,6 +92,35 @@ public sealed class LivePageTests : BunitContext, IAsyncLifetime
 
         other.WaitForAssertion(() => Assert.Contains("added tank T-1", other.Markup, StringComparison.Ordinal), Patience);
         Assert.Equal(1, page.Readings);
+    }
+
+    [Fact]
+    public async Task Page_SessionEnded_StaysAndCatchesUpOnceItGoesOn()
+    {
+        var page = Render<ProbePage>();
+        _host.Clock.Advance(SessionTimes.Idle + TimeSpan.FromMinutes(1));
+        Assert.False(await _session.HoldsAsync());
+
+        await AddAsync(new Tank { Code = "T-1", Name = "Tank 1" }, "add tank");
+        _host.Clock.Advance(LabPage.BetweenReadings);
+        var readings = page.Instance.Readings;
+        Assert.True(_session.TryRenew(PersonClaims.Make(_self, _host.Clock.GetUtcNow())));
+
+        await UntilAsync(() => page.Markup.Contains("added tank T-1", StringComparison.Ordinal));
+        Assert.Equal(1, readings);
+    }
+
+    // The page's clock stands still until it is moved.
+    private async Task UntilAsync(Func<bool> seen)
+    {
+        using var patience = CancellationTokenSource.CreateLinkedTokenSource(Cancel);
+        patience.CancelAfter(Patience);
+        while (!seen())
+        {
+            patience.Token.ThrowIfCancellationRequested();
+            _host.Clock.Advance(LabPage.BetweenReadings);
+            await Task.Yield();
+        }
     }
 
     private async Task AddAsync(object thing, string act, Person? by = null)
