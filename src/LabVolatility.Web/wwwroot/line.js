@@ -65,7 +65,7 @@ function show() {
   if (strip.hidden === visible) strip.hidden = !visible;
   document.body.classList.toggle("line-shown", visible);
   if (!visible) return;
-  strip.classList.toggle("strong", downAt > 0 && (now - downAt >= strong || anew > 0));
+  strip.classList.toggle("severe", downAt > 0 && (now - downAt >= strong || anew > 0));
   strip.classList.toggle("up", !downAt);
   strip.dataset.seconds = downAt ? Math.floor((now - downAt) / 1000) : "";
   strip.dataset.state = !downAt ? "up" : anew ? "anew" : "down";
