@@ -14,6 +14,8 @@ internal sealed class DemoBatchActs(DemoCast cast)
     private readonly RecordMovement _recordMovement = new(cast.Open, cast.Clock);
     private readonly AssessBatch _assessBatch = new(cast.Open);
     private readonly Decide _decide = new(cast.Open, cast.Clock, new DemoSignature());
+    private readonly ReadBatch _readBatch = new(cast.Open, cast.Clock);
+    private readonly TakeStep _takeStep = new(cast.Open, cast.Clock);
     private readonly IssueCertificate _issueCertificate = new(cast.Open, cast.Clock);
 
     public async Task Register(string by, BatchRequest request, CancellationToken cancel)
@@ -26,11 +28,9 @@ internal sealed class DemoBatchActs(DemoCast cast)
     public async Task MeasureEthanol(string by, string number, decimal percent, CancellationToken cancel)
     {
         await using var lab = cast.Open();
-        var batch = await lab.Batches.AsNoTracking().FirstAsync(b => b.Number == number, cancel);
-        if (batch.EthanolMethod is not null)
-            return;
+        var version = await lab.Batches.Where(b => b.Number == number).Select(b => b.Version).FirstAsync(cancel);
         var request = new BatchRequest { EthanolPercent = percent, EthanolMethod = EthanolMethod };
-        DemoCast.Must(await _registerBatch.Change(cast[by], number, batch.Version, request, cancel), $"entering ethanol of batch {number}");
+        DemoCast.Must(await _registerBatch.Change(cast[by], number, version, request, cancel), $"entering ethanol of batch {number}");
     }
 
     public async Task Move(string by, string tank, MovementKind kind, decimal? cubicMetres, string note, CancellationToken cancel)
@@ -43,18 +43,24 @@ internal sealed class DemoBatchActs(DemoCast cast)
     public async Task Decide(string by, string number, DecisionKind kind, string? reason, CancellationToken cancel)
     {
         var assessed = await _assessBatch.Run(number, cancel) ?? throw new InvalidOperationException($"The demo has no batch {number}.");
+        var sequence = assessed.InForce?.Sequence ?? 0;
         var request = new DecisionRequest(
-            DemoName.Id($"{kind} of batch {number}"), number, kind, assessed.InForce?.Sequence ?? 0, assessed.EvidenceHash, reason,
-            DemoPeople.Named(by).Password);
+            DemoName.Id($"{kind} {sequence} of batch {number}"), number, kind, sequence, assessed.EvidenceHash, reason, DemoPeople.Named(by).Password);
         DemoCast.Must(await _decide.Run(cast[by], request, cancel), $"deciding on batch {number}");
     }
 
-    public async Task IssueCertificate(string by, string number, CancellationToken cancel)
+    /// <summary>Takes the step that the tree asks for; the command bears the moment, so that done again it takes nothing further.</summary>
+    public async Task TakeStep(string by, string number, CancellationToken cancel)
     {
-        // Gone on with after a break, the release may have been withdrawn already.
+        var command = DemoName.Id($"step of batch {number} at {cast.Clock.GetUtcNow():O}");
         await using var lab = cast.Open();
-        if (await lab.Certificates.AnyAsync(c => lab.Batches.Any(b => b.Id == c.BatchId && b.Number == number), cancel))
+        if (await lab.Commands.AnyAsync(c => c.Id == command, cancel))
             return;
-        DemoCast.Must(await _issueCertificate.Run(cast[by], number, cancel), $"certifying batch {number}");
+        var sheet = await _readBatch.Run(number, cancel);
+        var advice = sheet?.Next ?? throw new InvalidOperationException($"Nothing calls for a step on batch {number}.");
+        DemoCast.Must(await _takeStep.Run(cast[by], TakeStepRequest.Of(number, advice) with { CommandId = command }, cancel), $"taking a step on batch {number}");
     }
+
+    public async Task IssueCertificate(string by, string number, CancellationToken cancel) =>
+        DemoCast.Must(await _issueCertificate.Run(cast[by], number, cancel), $"certifying batch {number}");
 }

@@ -20,22 +20,15 @@ internal sealed class DemoBenchActs(DemoCast cast)
     /// <summary>Announces a sample that was drawn a little earlier.</summary>
     public async Task Announce(string by, DemoSample sample, DateTimeOffset drawn, string? note, CancellationToken cancel)
     {
-        var bottles = Enumerable.Range(1, sample.Containers)
-            .Select(n => new ContainerRequest(ContainerKind.GlassBottle, LitreInMillilitres, Seal: Seal(sample, n))).ToList();
-        var request = new SampleRequest
-        {
-            CommandId = DemoName.Id(sample.Command),
-            Grade = sample.Product.Code,
-            Batch = sample.Batch,
-            Tank = sample.Tank,
-            SamplePoint = sample.Point,
-            Level = sample.Level,
-            SampledAt = drawn,
-            SampledBy = Drawer,
-            Containers = bottles,
-            Note = note,
-        };
-        DemoCast.Must(await _registerSample.Run(cast[by], request, cancel), $"announcing sample {sample.Name}");
+        var bottles = Numbers(sample).Select(n => new ContainerRequest(ContainerKind.GlassBottle, LitreInMillilitres, Seal: Seal(sample, n)));
+        await Register(by, sample, Drawn(sample, drawn, [.. bottles]) with { Note = note }, cancel);
+    }
+
+    /// <summary>Registers a sample that nobody announced, as it stands on the counter.</summary>
+    public async Task TakeIn(string by, DemoSample sample, DateTimeOffset drawn, CancellationToken cancel)
+    {
+        var request = Drawn(sample, drawn, [.. Numbers(sample).Select(n => Seen(sample, n, leaking: false))]) with { ReceivedAt = cast.Clock.GetUtcNow() };
+        await Register(by, sample, request, cancel);
     }
 
     /// <param name="by">Who receives it.</param>
@@ -47,12 +40,9 @@ internal sealed class DemoBenchActs(DemoCast cast)
     {
         var number = await cast.MadeBy(sample.Command, cancel);
         await using var lab = cast.Open();
-        var announced = await lab.Samples.AsNoTracking().Where(s => s.Number == number).Select(s => new { s.State, s.Version }).FirstAsync(cancel);
-        if (announced.State != SampleState.Announced)
-            return;
-        var bottles = Enumerable.Range(1, sample.Containers).Select(n => Seen(sample, n, n == leaking)).ToList();
+        var version = await lab.Samples.Where(s => s.Number == number).Select(s => s.Version).FirstAsync(cancel);
         var verdict = refusal is null ? ReceiptVerdict.AsExpected : ReceiptVerdict.Resample;
-        var request = new ReceiveSample.Request(number, announced.Version, bottles, verdict, refusal);
+        var request = new ReceiveSample.Request(number, version, [.. Numbers(sample).Select(n => Seen(sample, n, n == leaking))], verdict, refusal);
         DemoCast.Must(await _receiveSample.Run(cast[by], request, cancel), $"receiving sample {sample.Name}");
     }
 
@@ -78,6 +68,9 @@ internal sealed class DemoBenchActs(DemoCast cast)
         DemoCast.Must(await _amendDetermination.Run(cast[by], request, cancel), $"amending a result of sample {sample.Name}");
     }
 
+    private async Task Register(string by, DemoSample sample, SampleRequest request, CancellationToken cancel) => cast.Remember(
+        sample.Command, DemoCast.Must(await _registerSample.Run(cast[by], request, cancel), $"registering sample {sample.Name}"));
+
     private async Task<DeterminationRequest> Request(
         DemoSample sample, int container, string instrument, decimal value, bool hazy, CancellationToken cancel)
     {
@@ -101,13 +94,20 @@ internal sealed class DemoBenchActs(DemoCast cast)
         var method = TestMethods.TryFind(sample.Product.Method, out var found)
             ? found
             : throw new InvalidOperationException($"The demo's method {sample.Product.Method} is gone.");
+        var gas = DemoReading.Gas(sample, container);
+        var prepared = gas is null;
         var (readings, handling, problems) = BenchReading.Read(new BenchEntry
         {
-            TotalPressure = DemoReading.Total(sample.Product, value),
+            TotalPressure = DemoReading.Total(sample.Product, value, gas),
+            GasPressure = gas is { } kpa ? DemoReading.Kpa(kpa) : null,
             Temperature = "37.8",
             VaporLiquidRatio = "4.00",
-            ChilledTo = Rounding.Text(0.5m + (0.2m * DemoName.Scatter($"chilled {sample.Name} {container}")), 1),
-            AirSaturated = true,
+            IntroductionTemperature = prepared ? null : "20",
+            RinseCycles = prepared ? null : "3",
+            ConsecutiveDeterminations = prepared ? null : "1",
+            AtEquilibrium = prepared ? null : true,
+            ChilledTo = prepared ? Rounding.Text(0.5m + (0.2m * DemoName.Scatter($"chilled {sample.Name} {container}")), 1) : null,
+            AirSaturated = prepared ? true : null,
             Hazy = hazy,
             Phases = 1,
             Confirmed = [.. HandlingConfirmed.Codes(method).Append("haze").Select(code => new ConfirmedStep(code, at))],
@@ -116,6 +116,21 @@ internal sealed class DemoBenchActs(DemoCast cast)
             ? (readings, handling)
             : throw new InvalidOperationException($"The demo typed what the bench can't read: {problems[0].Message}");
     }
+
+    private static IEnumerable<int> Numbers(DemoSample sample) => Enumerable.Range(1, sample.Containers);
+
+    private static SampleRequest Drawn(DemoSample sample, DateTimeOffset at, IReadOnlyList<ContainerRequest> bottles) => new()
+    {
+        CommandId = DemoName.Id(sample.Command),
+        Grade = sample.Product.Code,
+        Batch = sample.Batch,
+        Tank = sample.Tank,
+        SamplePoint = sample.Point,
+        Level = sample.Level,
+        SampledAt = at,
+        SampledBy = Drawer,
+        Containers = bottles,
+    };
 
     private static ContainerRequest Seen(DemoSample sample, int number, bool leaking) => new(
         ContainerKind.GlassBottle,

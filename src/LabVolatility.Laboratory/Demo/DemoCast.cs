@@ -10,6 +10,7 @@ namespace LabVolatility.Laboratory.Demo;
 internal sealed class DemoCast
 {
     private readonly Dictionary<string, Actor> _actors;
+    private readonly Dictionary<string, string> _made = [];
 
     private DemoCast(Func<LabContext> open, MovedClock clock, Dictionary<string, Actor> actors) =>
         (Open, Clock, _actors) = (open, clock, actors);
@@ -20,9 +21,13 @@ internal sealed class DemoCast
 
     public Actor this[string userName] => _actors[userName];
 
-    public static async Task<DemoCast> LoadAsync(Func<LabContext> open, MovedClock clock, CancellationToken cancel)
+    /// <param name="read">Opens the database as it stands.</param>
+    /// <param name="open">Opens it for the acts.</param>
+    /// <param name="clock">The clock of the demo's past.</param>
+    /// <param name="cancel">Ends the wait.</param>
+    public static async Task<DemoCast> LoadAsync(Func<LabContext> read, Func<LabContext> open, MovedClock clock, CancellationToken cancel)
     {
-        await using var lab = open();
+        await using var lab = read();
         var people = await lab.People.AsNoTracking().ToListAsync(cancel);
         return new DemoCast(open, clock, people.ToDictionary(
             p => p.UserName!, p => new Actor(p.Id, p.FullName, p.Roles, p.IsService ? "interface" : "demo", p.IsService)));
@@ -31,9 +36,14 @@ internal sealed class DemoCast
     /// <summary>The program that sends determinations over the interface.</summary>
     public Actor Program => _actors[DemoKey.OwnerUserName];
 
+    /// <summary>Keeps in mind what a command has just made.</summary>
+    public void Remember(string command, string made) => _made[command] = made;
+
     /// <summary>What the command of that name made: a number or an id.</summary>
     public async Task<string> MadeBy(string command, CancellationToken cancel)
     {
+        if (_made.TryGetValue(command, out var known))
+            return known;
         await using var lab = Open();
         var id = DemoName.Id(command);
         return await lab.Commands.Where(c => c.Id == id).Select(c => c.Subject).FirstAsync(cancel);

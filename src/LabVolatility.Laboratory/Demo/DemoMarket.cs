@@ -1,5 +1,4 @@
 using LabVolatility.Core.Limits;
-using LabVolatility.Core.Quantities;
 using LabVolatility.Laboratory.Batches;
 
 namespace LabVolatility.Laboratory.Demo;
@@ -37,18 +36,27 @@ internal sealed record DemoMarket(
         var isSummer = CoastSummer.Contains(day);
         var (target, highest) = (isSummer, product == DemoProduct.WithEthanol) switch
         {
-            (true, true) => (65.2m, 67.8m),
+            (true, true) => (64.9m, 67.8m),
             (true, false) => (57.4m, 60.0m),
-            (false, true) => (87.0m, 90.0m),
-            (false, false) => (86.5m, 90.0m),
+            (false, true) => (Winter(day, CoastSummer, 86.6m, 68.0m, 0.04m), 90.0m),
+            (false, false) => (Winter(day, CoastSummer, 86.2m, 62.8m, 0.04m), 90.0m),
         };
-        return new([At(Coast)], day, LastDay(day, CoastSummer), target, highest, 0.6m);
+        return new([At(Coast)], day, LastDay(day, CoastSummer), target, highest, 0.5m);
     }
 
     private static DemoMarket ForBlendstock(DateOnly day)
     {
-        var (target, highest) = FederalSummer.Contains(day) ? (8.60m, 9.0m) : (10.60m, 11.3m);
-        return new([At(FederalLevel), At(PipelineClass)], day, LastDay(day, FederalSummer), target, highest, 0.08m);
+        var (target, highest) = FederalSummer.Contains(day) ? (8.60m, 9.0m) : (Winter(day, FederalSummer, 10.60m, 9.20m, 0.004m), 11.3m);
+        return new([At(FederalLevel), At(PipelineClass)], day, LastDay(day, FederalSummer), target, highest, 0.06m);
+    }
+
+    /// <summary>Highest in the middle of January, a little lower for each day from there; in the last two weeks the tanks are brought down for summer.</summary>
+    private static decimal Winter(DateOnly day, SeasonWindow summer, decimal highest, decimal last, decimal aDay)
+    {
+        var year = day.Month > 6 ? day.Year + 1 : day.Year;
+        var target = highest - (aDay * Math.Abs(day.DayNumber - new DateOnly(year, 1, 15).DayNumber));
+        var left = Enumerable.Range(1, DaysOfUse).FirstOrDefault(n => summer.Contains(day.AddDays(n)));
+        return left == 0 ? target : last + ((target - last) * (left - 1) / DaysOfUse);
     }
 
     // A period of use that reaches into the next season would have to meet the limits of both.

@@ -40,8 +40,20 @@ internal sealed record DemoProduct(Grade Grade, string Method, IReadOnlyList<str
         },
         TestMethods.AstmD5191, ["T-301", "T-302"]);
 
+    public static DemoProduct Super { get; } = new(
+        new Grade
+        {
+            Code = "G98", Name = "Gasoline 98, without ethanol", Kind = SampleKind.Gasoline, State = ProductState.Finished,
+            Tests = [new GradeTest(TestMethods.En13016Part3, [Authority.En], Duplicate: false, HoursToResult)],
+            Rule = DecisionRule.Simple, ResultsInAll = ResultsInAll,
+        },
+        TestMethods.En13016Part3, ["T-401", "T-402"]);
+
     /// <summary>In the order in which the days take turns.</summary>
-    public static IReadOnlyList<DemoProduct> All { get; } = [Plain, WithEthanol, Blendstock];
+    public static IReadOnlyList<DemoProduct> All { get; } = [Plain, WithEthanol, Blendstock, Super];
+
+    /// <summary>Whose turn it is so many days before the first start.</summary>
+    public static DemoProduct Of(int back) => All[(All.Count - (back % All.Count)) % All.Count];
 
     public string Code => Grade.Code;
 }

@@ -13,6 +13,7 @@ internal sealed class DemoReference(DemoCast cast, DateOnly since)
 {
     public const string JettyLine = "JETTY-1";
     public const string TransferLine = "LINE-4";
+    public const string Rundown = "BLENDER-1";
 
     private const string OwnFigures = "demo figures, not from any standard";
     private const string Drafter = DemoPeople.Hugh;
@@ -21,34 +22,27 @@ internal sealed class DemoReference(DemoCast cast, DateOnly since)
     public async Task GradesAndTanks(CancellationToken cancel)
     {
         var (grades, tanks, points) = (new KeepGrade(cast.Open, cast.Clock), new KeepTank(cast.Open), new KeepSamplePoint(cast.Open));
-        await using var lab = cast.Open();
-        var known = (await lab.Grades.Select(g => g.Code).ToListAsync(cancel))
-            .Concat(await lab.Tanks.Select(t => t.Code).ToListAsync(cancel))
-            .Concat(await lab.SamplePoints.Select(p => p.Code).ToListAsync(cancel)).ToHashSet();
-        foreach (var product in DemoProduct.All.Where(p => !known.Contains(p.Code)))
+        foreach (var product in DemoProduct.All)
             DemoCast.Must(await grades.Add(cast[Drafter], product.Grade, cancel), $"adding grade {product.Code}");
-        foreach (var (product, tank) in DemoProduct.All.SelectMany(p => p.Tanks.Select(t => (p, t))).Where(t => !known.Contains(t.t)))
+        foreach (var (product, tank) in DemoProduct.All.SelectMany(p => p.Tanks.Select(t => (p, t))))
             DemoCast.Must(await tanks.Add(cast[Drafter], new Tank { Code = tank, Name = $"Tank {tank[2..]}", GradeCode = product.Code, CapacityCubicMetres = 12_000m }, cancel), $"adding {tank}");
-        foreach (var point in Points().Where(p => !known.Contains(p.Code)))
+        foreach (var point in Points())
             DemoCast.Must(await points.Add(cast[Drafter], point, cancel), $"adding {point.Code}");
     }
 
     public async Task Area(CancellationToken cancel)
     {
         var keep = new KeepArea(cast.Open, cast.Clock);
-        await using var lab = cast.Open();
-        if (await lab.LaboratoryAreas.AnyAsync(a => a.Code == DemoMarket.Coast && a.ApprovedAt != null, cancel))
-            return;
-        var draft = await lab.LaboratoryAreas.Where(a => a.Code == DemoMarket.Coast).Select(a => (Guid?)a.Id).FirstOrDefaultAsync(cancel)
-            ?? DemoCast.Must(await keep.Draft(cast[Drafter], new LaboratoryArea
-            {
-                Code = DemoMarket.Coast,
-                Name = "Northmere coast (invented)",
-                Derogation = true,
-                Calendar = [DemoMarket.CoastSummer, DemoMarket.CoastWinter],
-                Source = $"calendar of an invented state: {OwnFigures}; classes of EN 228",
-                EffectiveFrom = since,
-            }, cancel), "drafting the area");
+        var area = new LaboratoryArea
+        {
+            Code = DemoMarket.Coast,
+            Name = "Northmere coast (invented)",
+            Derogation = true,
+            Calendar = [DemoMarket.CoastSummer, DemoMarket.CoastWinter],
+            Source = $"calendar of an invented state: {OwnFigures}; classes of EN 228",
+            EffectiveFrom = since,
+        };
+        var draft = DemoCast.Must(await keep.Draft(cast[Drafter], area, cancel), "drafting the area");
         DemoCast.Must(await keep.Approve(cast[Approver], draft, cancel), "approving the area");
     }
 
@@ -57,11 +51,7 @@ internal sealed class DemoReference(DemoCast cast, DateOnly since)
         var keep = new KeepLimit(cast.Open, cast.Clock);
         foreach (var limit in OwnLimits())
         {
-            await using var lab = cast.Open();
-            var there = await lab.LaboratoryLimits.Where(l => l.Key == limit.Key).Select(l => new { l.Id, l.ApprovedAt }).FirstOrDefaultAsync(cancel);
-            if (there?.ApprovedAt is not null)
-                continue;
-            var draft = there?.Id ?? DemoCast.Must(await keep.Draft(cast[Drafter], limit, cancel), $"drafting {limit.Key}");
+            var draft = DemoCast.Must(await keep.Draft(cast[Drafter], limit, cancel), $"drafting {limit.Key}");
             DemoCast.Must(await keep.Approve(cast[Approver], draft, cancel), $"approving {limit.Key}");
         }
     }
@@ -71,14 +61,22 @@ internal sealed class DemoReference(DemoCast cast, DateOnly since)
         var keep = new KeepPrecision(cast.Open, cast.Clock);
         foreach (var entry in OwnPrecision())
         {
-            await using var lab = cast.Open();
-            var there = await lab.PrecisionEntries.Where(p => p.Method == entry.Method && p.Quantity == entry.Quantity)
-                .Select(p => new { p.Id, p.ApprovedAt }).FirstOrDefaultAsync(cancel);
-            if (there?.ApprovedAt is not null)
-                continue;
-            var draft = there?.Id ?? DemoCast.Must(await keep.Draft(cast[Drafter], entry, cancel), $"drafting precision of {entry.Method}");
+            var draft = DemoCast.Must(await keep.Draft(cast[Drafter], entry, cancel), $"drafting precision of {entry.Method}");
             DemoCast.Must(await keep.Approve(cast[Approver], draft, cancel), $"approving precision of {entry.Method}");
         }
+    }
+
+    /// <summary>The correlation of the method that has no published one: DVPE = Ptot − Pgas − 1.0 kPa.</summary>
+    public async Task Correlation(CancellationToken cancel)
+    {
+        var keep = new KeepCorrelation(cast.Open, cast.Clock);
+        var own = new CorrelationEntry
+        {
+            Method = TestMethods.En13016Part3, TotalSlope = 1m, GasSlope = -1m, Constant = -DemoReading.FreeOfAirLess,
+            Unit = PressureUnit.Kilopascal, From = since, Source = OwnFigures,
+        };
+        var draft = DemoCast.Must(await keep.Draft(cast[Drafter], own, cancel), "drafting a correlation");
+        DemoCast.Must(await keep.Approve(cast[Approver], draft, cancel), "approving a correlation");
     }
 
     public static string PointOf(string tank) => $"{tank}-SP";
@@ -88,6 +86,7 @@ internal sealed class DemoReference(DemoCast cast, DateOnly since)
         .. DemoProduct.All.SelectMany(p => p.Tanks).Select(t => new SamplePoint { Code = PointOf(t), Name = $"Closed sampler of tank {t[2..]}", TankCode = t }),
         new SamplePoint { Code = JettyLine, Name = "Jetty 1, loading line" },
         new SamplePoint { Code = TransferLine, Name = "Line 4, transfer to the pipeline" },
+        new SamplePoint { Code = Rundown, Name = "Blender 1, rundown" },
     ];
 
     private IEnumerable<LaboratoryLimit> OwnLimits() =>
@@ -115,6 +114,7 @@ internal sealed class DemoReference(DemoCast cast, DateOnly since)
     private static IEnumerable<PrecisionEntry> OwnPrecision() =>
     [
         Own(TestMethods.En13016Part1, "DVPE", PressureUnit.Kilopascal, 0.8m, 1.6m),
+        Own(TestMethods.En13016Part3, "DVPE", PressureUnit.Kilopascal, 0.8m, 1.6m),
         Own(TestMethods.AstmD5191, "DVPE", PressureUnit.Kilopascal, 0.8m, 1.6m),
         Own(TestMethods.AstmD5191, "RVP", PressureUnit.Psi, 0.12m, 0.24m),
     ];

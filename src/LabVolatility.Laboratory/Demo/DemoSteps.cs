@@ -6,6 +6,8 @@ namespace LabVolatility.Laboratory.Demo;
 /// <summary>The pieces that the story of a batch is put together from.</summary>
 internal sealed class DemoSteps(DemoCast cast)
 {
+    private const int CertifiedDays = 60;
+
     private readonly DemoBatchActs _batches = new(cast);
     private readonly DemoBenchActs _bench = new(cast);
 
@@ -29,6 +31,10 @@ internal sealed class DemoSteps(DemoCast cast)
     public DemoStep Announced(DemoBatch batch, DemoSample sample, DateTimeOffset drawn, string? note = null) => new(drawn.AddMinutes(20), cancel =>
         _bench.Announce(batch.Analyst, sample, drawn, note, cancel));
 
+    /// <summary>Brought to the counter without a word before.</summary>
+    public DemoStep Brought(string analyst, DemoSample sample, DateTimeOffset drawn, DateTimeOffset at) => new(at, cancel =>
+        _bench.TakeIn(analyst, sample, drawn, cancel));
+
     public DemoStep Received(DemoBatch batch, DemoSample sample, DateTimeOffset at) => new(at, cancel =>
         _bench.Receive(batch.Analyst, sample, null, null, cancel));
 
@@ -38,8 +44,12 @@ internal sealed class DemoSteps(DemoCast cast)
     public IEnumerable<DemoStep> Drawn(DemoBatch batch, DemoSample sample, DateTimeOffset drawn) =>
         [Announced(batch, sample, drawn), Received(batch, sample, drawn.AddMinutes(60))];
 
-    public DemoStep Measured(DemoBatch batch, DemoSample sample, int container, DateTimeOffset at, decimal value, bool hazy = false) => new(at, cancel =>
-        _bench.Measure(batch.Analyst, sample, container, batch.Instrument, value, hazy, cancel));
+    public DemoStep Measured(DemoBatch batch, DemoSample sample, int container, DateTimeOffset at, decimal value, bool hazy = false) =>
+        Measured(batch.Analyst, batch.Instrument, sample, container, at, value, hazy);
+
+    public DemoStep Measured(
+        string analyst, string tester, DemoSample sample, int container, DateTimeOffset at, decimal value, bool hazy = false) => new(at, cancel =>
+        _bench.Measure(analyst, sample, container, tester, value, hazy, cancel));
 
     public DemoStep Sent(DemoBatch batch, DemoSample sample, int container, DateTimeOffset at) => new(at, cancel =>
         _bench.Send(sample, container, batch.Instrument, batch.Bottle(sample, container), $"RUN-{batch.Number}-{container}", cancel));
@@ -53,14 +63,22 @@ internal sealed class DemoSteps(DemoCast cast)
     public DemoStep Decided(DemoBatch batch, DateTimeOffset at, string by, DecisionKind kind, string? reason = null) => new(at, cancel =>
         _batches.Decide(by, batch.Number, kind, reason, cancel));
 
-    public DemoStep Certified(DemoBatch batch, DateTimeOffset at, string by) => new(at, cancel =>
-        _batches.IssueCertificate(by, batch.Number, cancel));
+    /// <summary>The next step of the grade's tree, whatever it is by then.</summary>
+    public DemoStep StepTaken(DemoBatch batch, DateTimeOffset at, string by) => new(at, cancel =>
+        _batches.TakeStep(by, batch.Number, cancel));
+
+    /// <summary>The certificate of a batch of the last weeks; those before were issued by the program that this one follows.</summary>
+    public IEnumerable<DemoStep> Certified(DemoBatch batch, DateTimeOffset at, string by) => batch.Back > CertifiedDays ? []
+        : [new(at, cancel => _batches.IssueCertificate(by, batch.Number, cancel))];
 
     public IEnumerable<DemoStep> Released(DemoBatch batch, DateTimeOffset at, string by = DemoPeople.Tessa) =>
-        [Decided(batch, at, by, DecisionKind.Release), Certified(batch, at.AddMinutes(5), by)];
+        [Decided(batch, at, by, DecisionKind.Release), .. Certified(batch, at.AddMinutes(5), by)];
 
     public DemoStep Delivered(DemoBatch batch, DateTimeOffset at) => new(at, cancel =>
         _batches.Move(DemoPeople.Runa, batch.Tank!, MovementKind.Delivery, batch.CubicMetres, $"batch {batch.Number}", cancel));
+
+    public DemoStep Circulated(DemoBatch batch, DateTimeOffset at) => new(at, cancel =>
+        _batches.Move(DemoPeople.Runa, batch.Tank!, MovementKind.Circulation, null, $"mixing batch {batch.Number}", cancel));
 
     public DemoStep ButaneAdded(DemoBatch batch, DateTimeOffset at) => new(at, cancel =>
         _batches.Move(DemoPeople.Runa, batch.Tank!, MovementKind.Butane, 12m, $"trimming batch {batch.Number}", cancel));

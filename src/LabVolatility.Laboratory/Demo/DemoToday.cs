@@ -10,7 +10,7 @@ internal sealed class DemoToday(DemoDays days, DemoSteps steps, DemoTesters test
         var verified = days.Ago(MinutesVerified);
         return
         [
-            testers.Today(verified > days.TodayBegan ? verified : days.TodayBegan),
+            .. testers.Today(verified > days.TodayBegan ? verified : days.TodayBegan),
             .. OnItsWay(), .. ToBeDecided(), .. DuplicateDue(), .. NotBegun(), .. WithoutOperator(),
         ];
     }
@@ -47,7 +47,7 @@ internal sealed class DemoToday(DemoDays days, DemoSteps steps, DemoTesters test
 
     private IEnumerable<DemoStep> NotBegun()
     {
-        var batch = Batch(3, DemoProduct.Blendstock, DemoProduct.Blendstock.Tanks[1]);
+        var batch = Batch(3, DemoProduct.Blendstock, DemoProduct.Blendstock.Tanks[0]);
         return [.. Made(batch, 330, 420), .. steps.Drawn(batch, batch.Sample("running", 2), days.Ago(110))];
     }
 
@@ -70,6 +70,6 @@ internal sealed class DemoToday(DemoDays days, DemoSteps steps, DemoTesters test
     }
 
     private DemoBatch Batch(int number, DemoProduct product, string? tank) => new(
-        DemoBatch.NumberOf(days, DemoDays.Count + number), product, DemoMarket.On(product, days.Today), tank,
-        DemoPeople.Ines, DemoInstrumentActs.First);
+        DemoBatch.NumberOf(days, days.Count + number), product, DemoMarket.On(product, days.Today), tank,
+        DemoPeople.Ines, DemoInstrumentActs.First, Back: 0);
 }

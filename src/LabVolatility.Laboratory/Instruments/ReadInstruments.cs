@@ -18,11 +18,10 @@ public sealed class ReadInstruments(Func<LabContext> open, TimeProvider clock)
     {
         var instruments = await context.Instruments.AsNoTracking().OrderBy(i => i.Code).ToListAsync(cancel);
         var last = await context.Verifications.AsNoTracking()
-            .Where(v => v.At == context.Verifications.Where(o => o.InstrumentCode == v.InstrumentCode).Max(o => o.At))
-            .ToListAsync(cancel);
+            .Where(v => !context.Verifications.Any(o => o.InstrumentCode == v.InstrumentCode && o.On > v.On)).ToListAsync(cancel);
         return [.. instruments.Select(i =>
         {
-            var newest = last.Where(v => v.InstrumentCode == i.Code).OrderBy(v => v.Id).LastOrDefault();
+            var newest = last.Where(v => v.InstrumentCode == i.Code).OrderBy(v => v.At).ThenBy(v => v.Id).LastOrDefault();
             return new InstrumentLine(i, Readiness.On(i, newest is null ? [] : [newest], today), newest);
         })];
     }

@@ -15,29 +15,41 @@ internal static class SeasonChanges
     private const int NewestBatches = 60;
     private const int DaysAhead = 366;
 
-    public static async Task<IReadOnlyList<SeasonChange>> LoadAsync(
-        LabContext context, LaboratorySettings settings, DateTimeOffset now, CancellationToken cancel)
+    public static async Task<IReadOnlyList<SeasonChange>> LoadAsync(LabContext context, DateTimeOffset now, CancellationToken cancel)
     {
-        var today = LaboratoryTime.Of(settings).Day(now);
+        var today = LaboratoryTime.Of(await SettingsInForce.LoadAsync(context, cancel)).Day(now);
         var newest = await context.Batches.AsNoTracking().OrderByDescending(b => b.CreatedAt).Take(NewestBatches)
             .Join(context.Grades, b => b.GradeCode, g => g.Code, (b, g) => new { b.CreatedAt, b.State, b.Destinations, Grade = g }).ToListAsync(cancel);
         var areas = await LimitCatalogue.LoadAsync(context, cancel);
-        return [.. newest.OrderByDescending(b => b.CreatedAt)
+        List<SeasonChange> changes = [.. newest.OrderByDescending(b => b.CreatedAt)
             .SelectMany(b => b.Destinations, (b, to) => (b.Grade, b.State, To: to)).DistinctBy(x => x.To)
             .Select(x => Next(areas, x.Grade, x.State, x.To, today)).OfType<SeasonChange>().OrderBy(c => c.On).ThenBy(c => c.Area, StringComparer.Ordinal)];
+        var tanks = await TankStandings.LoadAsync(context, changes, now, cancel);
+        return [.. changes.Select(c => c with { Tanks = [.. tanks[new Destination(c.Area, c.Point)]] })];
     }
 
     /// <summary>The first day within a year on which other limits hold; null where none is known.</summary>
-    public static SeasonChange? Next(IReadOnlyList<Area> areas, Grade grade, ProductState state, Destination to, DateOnly today)
+    private static SeasonChange? Next(IReadOnlyList<Area> areas, Grade grade, ProductState state, Destination to, DateOnly today)
     {
+        var year = Year(areas, grade, state, to, today);
+        return year.Count > 1 ? new SeasonChange(to.Area, to.Point, grade.Code, year[1].From.DayNumber - today.DayNumber, year) : null;
+    }
+
+    private static List<SeasonPeriod> Year(IReadOnlyList<Area> areas, Grade grade, ProductState state, Destination to, DateOnly today)
+    {
+        var year = new List<SeasonPeriod>();
+        var (from, limits) = (today, Words(areas, grade, state, to, today));
         foreach (var day in Edges(areas, to.Area, today))
         {
-            var (before, after) = (Words(areas, grade, state, to, day.AddDays(-1)), Words(areas, grade, state, to, day));
-            if (before != after)
-                return new SeasonChange(to.Area, to.Point, grade.Code, day, day.DayNumber - today.DayNumber, before, after);
+            var next = Words(areas, grade, state, to, day);
+            if (next == limits)
+                continue;
+            year.Add(new SeasonPeriod(from, day.AddDays(-1), limits));
+            (from, limits) = (day, next);
         }
 
-        return null;
+        year.Add(new SeasonPeriod(from, today.AddDays(DaysAhead), limits));
+        return year;
     }
 
     // Limits change only where a window, a version or a limit begins, or on the day after it ends.

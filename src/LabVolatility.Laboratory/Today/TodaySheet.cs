@@ -30,6 +30,12 @@ public sealed record TodaySheet
     /// <summary>Reference data that wait for approval or confirmation: for the quality manager.</summary>
     public ReferenceWork? Reference { get; init; }
 
+    /// <summary>Passwords and keys that ask for attention: for the administrator.</summary>
+    public AccountWork? Accounts { get; init; }
+
+    /// <summary>Where the audit records stand: for the auditor.</summary>
+    public TrailHead? Trail { get; init; }
+
     /// <summary>Who decided what in this shift, the latest first.</summary>
     public required IReadOnlyList<ShiftDecision> Decisions { get; init; }
 }

@@ -21,13 +21,21 @@ public sealed partial class WaitingDecisions : ComponentBase
         var count => $"{blocks[0]} And {count - 1} more.",
     };
 
-    private static bool IsTooLate(WaitingBatch wait) => wait.LastResultDue > wait.Batch.NeededBy;
+    private static bool IsTooLate(WaitingBatch wait) => (wait.LastResultExpected ?? wait.LastResultDue) > wait.Batch.NeededBy;
 
     private string Slot(WaitingBatch wait) => wait.Batch.NeededBy is { } needed
         ? SampleWords.Until(needed, Clock.Now)
         : "no slot";
 
-    private string LastResult(WaitingBatch wait) => wait.LastResultDue is { } due
-        ? SampleWords.Until(due, Clock.Now) + (IsTooLate(wait) ? ", after the slot" : "")
-        : "nothing due";
+    // By the methods' usual time here; where too little is known of it, by the deadline.
+    private string LastResult(WaitingBatch wait)
+    {
+        var text = wait switch
+        {
+            { LastResultExpected: { } at } => at <= Clock.Now ? "any moment" : $"{SampleWords.Until(at, Clock.Now)} as usual",
+            { LastResultDue: { } due } => $"due {SampleWords.Until(due, Clock.Now)}",
+            _ => "nothing due",
+        };
+        return IsTooLate(wait) ? $"{text}, after the slot" : text;
+    }
 }

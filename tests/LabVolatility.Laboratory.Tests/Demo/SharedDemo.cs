@@ -14,7 +14,11 @@ public sealed class SharedDemo : IAsyncDisposable, ICollectionFixture<SharedDemo
 {
     public const string Name = "demo laboratory";
 
+    /// <summary>Days that hold each case once.</summary>
+    public const int OneRound = 100;
+
     private readonly Dictionary<StorageEngine, TestLaboratory> _made = [];
+    private TestLaboratory? _whole;
 
     /// <summary>What was told while each was made.</summary>
     public Dictionary<StorageEngine, List<(int Done, int Of)>> Told { get; } = [];
@@ -29,14 +33,26 @@ public sealed class SharedDemo : IAsyncDisposable, ICollectionFixture<SharedDemo
         return laboratory;
     }
 
+    /// <summary>The demo as people get it.</summary>
+    public async Task<TestLaboratory> Whole()
+    {
+        if (_whole is not null)
+            return _whole;
+        _whole = await TestLaboratory.Create(StorageEngine.Sqlite);
+        await Maker(_whole, days: DemoDays.Whole).MakeAsync(cancel: TestContext.Current.CancellationToken);
+        return _whole;
+    }
+
     // Cheap hashes: what a password costs is tested with the accounts.
-    public static DemoLaboratory Maker(TestLaboratory laboratory, TimeProvider? clock = null) => new(
+    public static DemoLaboratory Maker(TestLaboratory laboratory, TimeProvider? clock = null, int days = OneRound) => new(
         new StorageOptions(laboratory.Engine, laboratory.Connection, null, "."), clock ?? laboratory.Clock,
-        new PasswordHasher<Person>(Options.Create(new PasswordHasherOptions { IterationCount = 1000 })));
+        new PasswordHasher<Person>(Options.Create(new PasswordHasherOptions { IterationCount = 1000 }))) { Days = days };
 
     public async ValueTask DisposeAsync()
     {
         foreach (var laboratory in _made.Values)
             await laboratory.DisposeAsync();
+        if (_whole is not null)
+            await _whole.DisposeAsync();
     }
 }

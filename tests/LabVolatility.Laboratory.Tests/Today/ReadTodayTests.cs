@@ -26,7 +26,7 @@ public sealed class ReadTodayTests
             (string Name, object? Part)[] parts =
             [
                 ("bench", sheet.Bench), ("waiting", sheet.Waiting), ("review", sheet.ForReview), ("margins", sheet.Margins),
-                ("seasons", sheet.Seasons), ("reference", sheet.Reference),
+                ("seasons", sheet.Seasons), ("reference", sheet.Reference), ("accounts", sheet.Accounts), ("trail", sheet.Trail),
             ];
             return string.Join(' ', parts.Where(p => p.Part is not null).Select(p => p.Name));
         }
@@ -35,8 +35,8 @@ public sealed class ReadTodayTests
         Assert.Equal("bench waiting review seasons", await Of(lab.Chemist));
         Assert.Equal("margins seasons", await Of(lab.Engineer));
         Assert.Equal("bench waiting review seasons reference", await Of(lab.Manager));
-        Assert.Equal("", await Of(lab.Administrator));
-        Assert.Equal("review", await Of(lab.Auditor));
+        Assert.Equal("accounts", await Of(lab.Administrator));
+        Assert.Equal("review trail", await Of(lab.Auditor));
     }
 
     [Theory, MemberData(nameof(Engines.All), MemberType = typeof(Engines))]
