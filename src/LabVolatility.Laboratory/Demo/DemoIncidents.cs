@@ -119,12 +119,14 @@ internal sealed class DemoIncidents(DemoDays days, DemoSteps steps, DemoBatchDay
     private DemoStep SentBack(DemoBatch batch, int day) =>
         steps.Decided(batch, days.At(day, 15), DemoPeople.Tessa, DecisionKind.Reject, "Mixed with what the next tank held; goes back to blending.");
 
+    // Released by another person than the one who amends it the day after.
     private IEnumerable<DemoStep> Amend(DemoBatch batch, int day)
     {
         var sample = batch.Sample("running", 2);
         return
         [
-            .. ordinary.Filled(batch, day), .. ordinary.Running(batch, day), .. ordinary.Gone(batch, day),
+            .. ordinary.Filled(batch, day), .. ordinary.Running(batch, day),
+            .. steps.Released(batch, days.At(day, 10, 30)), steps.Delivered(batch, days.At(day, 13)),
             steps.Amended(sample, 1, days.At(day + 1, 9), batch.Bottle(sample, 1) + 0.3m, "Typing slip found when the day's sheets were looked through: the instrument's print-out shows another figure."),
         ];
     }
