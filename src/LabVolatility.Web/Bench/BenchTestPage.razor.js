@@ -1,5 +1,5 @@
 // The bench by keyboard. Typing stays in the browser; a field tells the server when it is left or after a pause.
-import { forget, settle } from "../keep.js";
+import { forget, hasSpot, settle } from "../keep.js";
 
 const pause = 600, oneKey = 120;
 let root = null, page = null, timer = 0, before = "", lastDigit = 0;
@@ -118,6 +118,7 @@ export function attach(bench, keys, goesOn) {
     root.addEventListener("change", () => setTimeout(told));
   }
   root.dataset.listening = "yes";
+  if (hasSpot()) return;
   const active = document.activeElement;
   if (!goesOn && active && active !== document.body && active.tagName !== "H1") return;
   const begin = stops()[0];

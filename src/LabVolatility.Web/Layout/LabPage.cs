@@ -14,6 +14,7 @@ public abstract partial class LabPage : ComponentBase, IDisposable
 {
     private readonly CancellationTokenSource _leaving = new();
     private readonly SemaphoreSlim _reading = new(1, 1);
+    private string? _readFor;
 
     protected LabPage() => Leaving = _leaving.Token;
 
@@ -80,6 +81,10 @@ public abstract partial class LabPage : ComponentBase, IDisposable
 
     protected sealed override async Task OnParametersSetAsync()
     {
+        // A layout drawn anew hands the same page over again: what is being typed there must not be taken away.
+        if (_readFor == Addresses.Uri)
+            return;
+        _readFor = Addresses.Uri;
         Ready = false;
         Missing = null;
         TakeAddress();

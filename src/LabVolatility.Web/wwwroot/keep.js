@@ -24,6 +24,7 @@ function typed({ target: field, type }) {
     label: labelOf(field),
     at: same ? before.at : Date.now(),
     told: type === "change" && !held ? Date.now() : same ? before.told : 0,
+    field,
   });
   waiting.delete(name);
   acted = false;
@@ -73,7 +74,7 @@ export const flush = save;
 
 function save() {
   return drawer.put(place, () => {
-    const fields = [...waiting, ...kept];
+    const fields = [...waiting, ...kept].map(([name, { value, label, at, told }]) => [name, { value, label, at, told }]);
     return fields.length === 0 ? null : { fields, spot: spotNow() ?? spot, more: rows() };
   });
 }
@@ -113,10 +114,10 @@ function putBack() {
       disputed.push({ name, entry, shown });
       continue;
     }
-    kept.set(name, entry);
+    kept.set(name, { ...entry, field });
     if (shown === entry.value) continue;
     fill(field, entry.value);
-    told.push([field, entry]);
+    told.push([field, kept.get(name)]);
     back.push({ name, was: shown, at: entry.at, label: entry.label });
   }
   for (const [field, entry] of told) tell(field, entry);
@@ -126,10 +127,14 @@ function putBack() {
   save();
 }
 
-// Where the hands were wins, until they move.
+/** True while the focus is on its way back to where the hands were: a page that opens leaves it alone. */
+export const hasSpot = () => spot !== null && !moved && (waiting.size > 0 || Date.now() < spotUntil);
+
+// Where the hands were wins over the page's heading, until they move.
 function takeSpot() {
-  const field = spot && !moved && Date.now() < spotUntil ? pick(byName().get(spot.name), spot.value) : null;
-  if (field && document.activeElement !== field) putCaret(field, spot.caret);
+  const free = document.activeElement === document.body || document.activeElement?.tagName === "H1";
+  const field = hasSpot() && free ? pick(byName().get(spot.name), spot.value) : null;
+  if (field) putCaret(field, spot.caret);
 }
 
 // --- What the page itself took away or changed is the laboratory's affair.
@@ -138,15 +143,24 @@ function sweep() {
   if (location.pathname !== place) return moveOn();
   if (held || document.querySelector(".ended")) return;
   putBack();
-  const fields = byName(), before = JSON.stringify([...kept]);
+  const fields = byName();
   for (const [name, entry] of kept) {
     const field = pick(fields.get(name), entry.value), shown = field ? valueOf(field) : "";
     entry.gone = field ? 0 : entry.gone || Date.now();
-    if (field === document.activeElement || shown === entry.value) continue;
-    if (shown !== "") entry.value = shown;
-    else if (field || Date.now() - entry.gone > vanished) kept.delete(name);
+    const drawnAnew = field && field !== entry.field;
+    if (field) entry.field = field;
+    if ((field === document.activeElement && !drawnAnew) || shown === entry.value) continue;
+    if (drawnAnew && !acted && canHold(field, entry.value)) {
+      fill(field, entry.value); // in the middle of the typing
+      tell(field, entry);
+    } else if (shown !== "") {
+      entry.value = shown;
+      save();
+    } else if (field || Date.now() - entry.gone > vanished) {
+      kept.delete(name);
+      save();
+    }
   }
-  if (JSON.stringify([...kept]) !== before) save();
 }
 
 // Left by a button, which did something with it: the laboratory has it. Left otherwise: it is kept for the return.
@@ -178,7 +192,7 @@ function change(name, value, entry) {
   if (!field) return;
   if (field.type === "radio" && value === "") field.checked = false;
   else fill(field, value);
-  if (entry) kept.set(name, entry);
+  if (entry) kept.set(name, { ...entry, field });
   else kept.delete(name);
   tell(field, entry);
   save();

@@ -1,5 +1,6 @@
 // The line to the laboratory: starts it, says in words when it is lost, and takes it up again by itself, for ever.
 import { count, flush, hold, tellAgain } from "./keep.js";
+import { own } from "./own.js";
 
 const silence = 15000, heartbeat = 5000;               // without a word of the server for so long the line is dead
 const first = 1000, strong = 10000, patience = 4000;   // when the strip comes, when it grows, how long an answer may take
@@ -39,12 +40,20 @@ async function attempt() {
   try {
     const answer = await ask();
     answered = answer && !answer.ok ? "The laboratory is starting. " : "";
-    if (answer?.ok && await within(Blazor.reconnect(), 2 * patience).catch(() => null) === false) anew = Date.now();
+    if (answer?.ok && !await reconnect()) anew = Date.now();
   } finally {
     trying = false;
     nextAt = Date.now() + pauses[Math.min(tries++, pauses.length - 1)];
     show();
   }
+}
+
+// False where it can only open anew: the laboratory does not know the page any more, or nobody is signed in on it.
+async function reconnect() {
+  const back = await within(Blazor.reconnect(), 2 * patience).catch(() => null);
+  if (back !== null && back !== undefined) return back;
+  const session = await fetch("/session/keep", { method: "POST", headers: own, signal: AbortSignal.timeout(patience) }).catch(() => null);
+  return session?.status !== 401;
 }
 
 // The laboratory no longer knows this page: it opens anew, but not under moving hands.
@@ -85,7 +94,7 @@ function put(name, words) {
 function what() {
   if (!downAt) return `Connected again at ${clock(backAt)}. What you typed meanwhile has been sent.`;
   return anew
-    ? "The laboratory has been started anew, and this page opens anew with it."
+    ? "The laboratory is there again, and this page has to open anew."
     : `No connection to the laboratory since ${clock(downAt)}.`;
 }
 

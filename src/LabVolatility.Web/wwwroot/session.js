@@ -23,8 +23,9 @@ function keep() {
 
 // Nobody has to guess when: from a minute before, any key keeps the session.
 function look() {
-  const data = session();
-  if (!data || document.querySelector(".ended")) return void (strip.hidden = true);
+  const data = session(), ended = document.querySelector(".ended");
+  if (ended && !ended.open) ended.showModal(); // above an open dialog as well, which stays as it is below
+  if (!data || ended) return void (strip.hidden = true);
   const ends = lastKept + Number(data.sessionIdle) * 1000, left = ends - Date.now();
   if (left > warning) return;
   if (lastDeed > lastKept) return keep();
