@@ -31,7 +31,7 @@ public static class SurprisingReading
     private static string? Slip(AbsolutePressure total, decimal low, decimal high)
     {
         var digits = Rounding.Plain(total.Value);
-        return Asked("Digits swapped?", Swapped(digits)) ?? Asked("Decimal mark?", [total.Value / 10m, total.Value * 10m]);
+        return Asked("Decimal mark?", [total.Value / 10m, total.Value * 10m]) ?? Asked("Digits swapped?", Swapped(digits));
 
         string? Asked(string slip, IEnumerable<decimal> meant)
         {

@@ -70,11 +70,19 @@ public sealed class CanonicalTextTests
             .. await source.Determinations.AsNoTracking().Include(d => d.Revisions).Include(d => d.Results).Include(d => d.TakenOn).ToListAsync(Cancel),
             .. await source.Verifications.AsNoTracking().ToListAsync(Cancel),
             .. await source.TankMovements.AsNoTracking().ToListAsync(Cancel),
+            .. await source.HandBlends.AsNoTracking().ToListAsync(Cancel),
+            .. await source.BlendContents.AsNoTracking().ToListAsync(Cancel),
+            .. await source.PartyResults.AsNoTracking().ToListAsync(Cancel),
+            .. await source.PartyWithdrawals.AsNoTracking().ToListAsync(Cancel),
+            .. await source.StepsTaken.AsNoTracking().ToListAsync(Cancel),
+            .. await source.HandoverNotes.AsNoTracking().ToListAsync(Cancel),
+            .. await source.HandoverTakings.AsNoTracking().ToListAsync(Cancel),
         ];
         await to.Add([.. things]);
         await to.Add([.. await source.Assessments.AsNoTracking().ToListAsync(Cancel)]);
         await to.Add([.. await source.Decisions.AsNoTracking().ToListAsync(Cancel)]);
         await to.Add([.. await source.ReviewMarks.AsNoTracking().ToListAsync(Cancel), .. await source.Certificates.AsNoTracking().ToListAsync(Cancel)]);
+        await to.Add([.. await source.Cargoes.AsNoTracking().ToListAsync(Cancel), .. await source.CargoTanks.AsNoTracking().ToListAsync(Cancel)]);
     }
 
     private static async Task<List<string>> RowsAsync(TestLaboratory laboratory)

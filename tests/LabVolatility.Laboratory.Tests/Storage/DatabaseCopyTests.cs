@@ -30,7 +30,7 @@ public sealed class DatabaseCopyTests : IDisposable
         await using (var lab = restored())
         {
             await LabStorage.CheckGuardsAsync(lab, TestContext.Current.CancellationToken);
-            Assert.Equal(1, await lab.Certificates.CountAsync(TestContext.Current.CancellationToken));
+            Assert.Equal(2, await lab.Certificates.CountAsync(TestContext.Current.CancellationToken));
         }
 
         await TestDatabases.DropAsync(engine, empty);

@@ -228,7 +228,7 @@ public sealed class SavingTests
 
         var determination = await lab.Determinations.AsNoTracking().Include(d => d.Revisions).Include(d => d.Results).SingleAsync(Cancel);
         var sample = await lab.Samples.AsNoTracking().SingleAsync(Cancel);
-        var certificate = await lab.Certificates.AsNoTracking().SingleAsync(Cancel);
+        var certificate = await lab.Certificates.AsNoTracking().SingleAsync(c => c.Number == "C-1", Cancel);
 
         Assert.Equal(scene.Determination.Revisions[0].Readings, determination.Revisions[0].Readings);
         Assert.Equal(scene.Determination.Revisions[0].Findings, determination.Revisions[0].Findings);
