@@ -230,7 +230,7 @@ public sealed class SavingTests
         var sample = await lab.Samples.AsNoTracking().SingleAsync(Cancel);
         var certificate = await lab.Certificates.AsNoTracking().SingleAsync(c => c.Number == "C-1", Cancel);
 
-        Assert.Equal(scene.Determination.Revisions[0].Readings, determination.Revisions[0].Readings);
+        Assert.Equivalent(scene.Determination.Revisions[0].Readings, determination.Revisions[0].Readings, strict: true);
         Assert.Equal(scene.Determination.Revisions[0].Findings, determination.Revisions[0].Findings);
         Assert.Equal(63.77m, determination.Results[0].Value);
         Assert.Equal(scene.Sample.SampledAt, sample.SampledAt);
