@@ -14,6 +14,7 @@ public abstract partial class LabPage : ComponentBase, IDisposable
 {
     private readonly CancellationTokenSource _leaving = new();
     private readonly SemaphoreSlim _reading = new(1, 1);
+    private string _given = "";
     private string? _readFor;
 
     protected LabPage() => Leaving = _leaving.Token;
@@ -79,12 +80,20 @@ public abstract partial class LabPage : ComponentBase, IDisposable
     /// <summary>The person with the roles held at this moment; may do nothing once the session has ended.</summary>
     protected Task<Actor> ActorNowAsync() => People.GetAsync(Leaving);
 
+    public sealed override Task SetParametersAsync(ParameterView parameters)
+    {
+        _given = string.Join('\n', parameters.ToDictionary().OrderBy(p => p.Key, StringComparer.Ordinal).Select(p => $"{p.Key}={p.Value}"));
+        return base.SetParametersAsync(parameters);
+    }
+
     protected sealed override async Task OnParametersSetAsync()
     {
-        // A layout drawn anew hands the same page over again: what is being typed there must not be taken away.
-        if (_readFor == Addresses.Uri)
+        // A layout drawn anew hands the same page over again: what is being typed there must not be taken away. The
+        // address alone doesn't tell: it is the new one before the page has been handed the new sample.
+        var asked = $"{Addresses.Uri}\n{_given}";
+        if (_readFor == asked)
             return;
-        _readFor = Addresses.Uri;
+        _readFor = asked;
         Ready = false;
         Missing = null;
         TakeAddress();

@@ -43,13 +43,20 @@ public sealed class EveryPageTests(Stage stage)
             .Replace("{batch}", prepared.Batch, StringComparison.Ordinal)
             .Replace("{sample}", prepared.Sample, StringComparison.Ordinal)
             .Replace("{waiting}", waiting.Sample, StringComparison.Ordinal)
-            .Replace("{person}", page.Address.Contains("{person}", StringComparison.Ordinal) ? await FirstPersonAsync(visit) : "", StringComparison.Ordinal);
+            .Replace("{person}", page.Address.Contains("{person}", StringComparison.Ordinal) ? await FirstPersonAsync(visit) : "", StringComparison.Ordinal)
+            .Replace("{cargo}", page.Address.Contains("{cargo}", StringComparison.Ordinal) ? await FirstCargoAsync(visit) : "", StringComparison.Ordinal);
     }
 
     private static async Task<string> FirstPersonAsync(Visit visit)
     {
         await visit.OpenAsync("/setup/people");
         return (await visit.Page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Change" }).First.GetAttributeAsync("href"))!;
+    }
+
+    private static async Task<string> FirstCargoAsync(Visit visit)
+    {
+        await visit.OpenAsync("/batches/cargo");
+        return (await visit.Page.Locator("main a[href^='/batches/cargo/']:not([href$='/new'])").First.GetAttributeAsync("href"))!;
     }
 
     private static string NameOf(string address) => string.Concat(address.Split('?')[0].Trim('/').Select(c => char.IsLetterOrDigit(c) ? c : '-'));

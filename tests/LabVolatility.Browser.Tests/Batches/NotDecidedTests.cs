@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using LabVolatility.Browser.Tests.Harness;
 using LabVolatility.Browser.Tests.Samples;
 using Microsoft.Playwright;
@@ -12,17 +11,6 @@ public sealed class NotDecidedTests(Stage stage)
 {
     // 0.965 · 96.8 − 3.78 = 89.632 kPa beside the maximum of 90.0 kPa: nearer than 95 % confidence allows.
     private const decimal NearTheMaximum = 96.8m;
-
-    [Fact]
-    public async Task Batch_OfTheDemoInTheGuardedZone_OffersNoRelease() =>
-        await stage.VisitAsync(Screen.Desk, DemoPerson.ShiftChemist, async visit =>
-        {
-            await visit.OpenAsync("/batches?find=-1056");
-            await visit.Page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { NameRegex = new Regex(@"^\d\d-1056$") }).ClickAsync();
-            await visit.Page.WaitForURLAsync("**/batches/*-1056");
-
-            await ExpectNoReleaseAsync(visit.Page);
-        });
 
     [Fact]
     public async Task Hold_WithItsReason_IsSigned()
