@@ -72,7 +72,10 @@ public sealed partial class AccountPage : ComponentBase
             return "The new password was not typed the same twice.";
         if (!Limits.MaySign(id))
             return "Too many tries: wait a minute.";
-        return await Door.IsPasswordAsync(id, Entry?.Password) ? null : "The password you have now is another one.";
+        if (await Door.IsPasswordAsync(id, Entry?.Password))
+            return null;
+        Limits.CountWrongSignature(id);
+        return "The password you have now is another one.";
     }
 
     private async Task ChangeThemeAsync()

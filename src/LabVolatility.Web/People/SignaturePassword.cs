@@ -1,6 +1,6 @@
 namespace LabVolatility.Web.People;
 
-/// <summary>Checks the password by which a person signs: five tries a minute, wrong ones count towards the lock.</summary>
+/// <summary>Checks the password by which a person signs: five wrong tries a minute, which count towards the lock.</summary>
 public sealed class SignaturePassword(IServiceScopeFactory scopes, TryLimits limits, ILogger<SignaturePassword> log)
 {
     /// <returns>What stands against the signature, or null when the password is right.</returns>
@@ -15,6 +15,7 @@ public sealed class SignaturePassword(IServiceScopeFactory scopes, TryLimits lim
         await using var scope = scopes.CreateAsyncScope();
         if (await scope.ServiceProvider.GetRequiredService<SignIn>().IsPasswordAsync(personId, password))
             return null;
+        limits.CountWrongSignature(personId);
         log.LogWarning("Signature refused: wrong password for account {PersonId}", personId);
         return "This is not your password, or the account is locked for some minutes after five wrong tries. Nothing was signed.";
     }

@@ -16,11 +16,14 @@ public sealed class TryLimits : IDisposable
         return lease.IsAcquired;
     }
 
+    /// <summary>Whether a wrong password is still allowed this minute; a right one costs nothing, however many batches wait.</summary>
     public bool MaySign(Guid personId)
     {
-        using var lease = _signature.AttemptAcquire(personId.ToString());
+        using var lease = _signature.AttemptAcquire(personId.ToString(), 0);
         return lease.IsAcquired;
     }
+
+    public void CountWrongSignature(Guid personId) => _signature.AttemptAcquire(personId.ToString()).Dispose();
 
     public void Dispose()
     {

@@ -3,6 +3,7 @@ using LabVolatility.Laboratory.People;
 using LabVolatility.Web.Layout;
 using LabVolatility.Web.People;
 using LabVolatility.Web.Tests.Setup;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Xunit;
 
@@ -36,6 +37,22 @@ public sealed class PasswordSignatureTests
         Assert.False(await signature.IsRightAsync(actor, "three-grey-herons-wade", cancel));
         Assert.Contains("Nothing was signed", signature.Problem, StringComparison.Ordinal);
         Assert.False(await signature.IsRightAsync(actor with { IsKey = true }, person.Password, cancel));
+    }
+
+    // A night with six batches waiting is no attack.
+    [Fact]
+    public async Task PasswordSignature_ManyRightOnes_AreAllTaken()
+    {
+        await using var host = await LabHost.StartWithPeopleAsync();
+        await using var scope = host.Services.CreateAsyncScope();
+        var signature = scope.ServiceProvider.GetRequiredService<PasswordSignature>();
+        var person = LabHost.Demo("Tessa Marlowe");
+        await using var lab = host.Open();
+        var id = await lab.People.Where(p => p.UserName == person.UserName).Select(p => p.Id).SingleAsync(TestContext.Current.CancellationToken);
+        var actor = new Actor(id, person.FullName, Roles.ShiftChemist, "page");
+
+        for (var i = 0; i < 8; i++)
+            Assert.True(await signature.IsRightAsync(actor, person.Password, TestContext.Current.CancellationToken));
     }
 
     [Fact]
