@@ -48,6 +48,4 @@ public sealed partial class TextEntry : ComponentBase
         (null, _) => $"{Id}-problem",
         _ => $"{Id}-hint {Id}-problem",
     };
-
-    private Task Changed(ChangeEventArgs change) => ValueChanged.InvokeAsync(change.Value as string);
 }
