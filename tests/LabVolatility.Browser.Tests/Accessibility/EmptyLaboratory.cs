@@ -79,6 +79,6 @@ public sealed class EmptyLaboratory(Stage stage) : IAsyncLifetime
         await visit.Page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = $"Change {name}" }).ClickAsync();
         await visit.Page.GetByLabel(role).CheckAsync();
         await visit.Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "Save name and roles" }).ClickAsync();
-        await visit.Page.GetByRole(AriaRole.Main).GetByRole(AriaRole.Status).WaitForAsync();
+        await visit.Page.GetByRole(AriaRole.Status).Filter(new LocatorFilterOptions { HasText = "Saved" }).WaitForAsync();
     }
 }
