@@ -8,6 +8,7 @@ internal sealed class BenchKeys(IJSRuntime js, Func<Task<bool>> saved) : IDispos
 {
     private IJSObjectReference? _module;
     private DotNetObjectReference<BenchKeys>? _self;
+    private bool _gone;
 
     /// <summary>Listens to a test's form, and puts the focus where it begins.</summary>
     /// <param name="root">The form.</param>
@@ -15,6 +16,8 @@ internal sealed class BenchKeys(IJSRuntime js, Func<Task<bool>> saved) : IDispos
     public async Task AttachAsync(ElementReference root, bool goesOn)
     {
         _module ??= await js.InvokeAsync<IJSObjectReference>("import", "./Bench/BenchTestPage.razor.js");
+        if (_gone)
+            return;
         _self ??= DotNetObjectReference.Create(this);
         await _module.InvokeVoidAsync("attach", root, _self, goesOn);
     }
@@ -37,5 +40,9 @@ internal sealed class BenchKeys(IJSRuntime js, Func<Task<bool>> saved) : IDispos
     [JSInvokable]
     public Task<bool> SavedAsync() => saved();
 
-    public void Dispose() => _self?.Dispose();
+    public void Dispose()
+    {
+        _gone = true;
+        _self?.Dispose();
+    }
 }

@@ -13,6 +13,7 @@ public sealed partial class ScanBox : ComponentBase, IAsyncDisposable
     private IJSObjectReference? _ear;
     private string? _typed;
     private ScanSaid? _said;
+    private bool _gone;
 
     /// <summary>Raised with the sample that the code names.</summary>
     [Parameter, EditorRequired]
@@ -46,6 +47,7 @@ public sealed partial class ScanBox : ComponentBase, IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
+        _gone = true;
         try
         {
             if (_ear is not null)
@@ -65,8 +67,16 @@ public sealed partial class ScanBox : ComponentBase, IAsyncDisposable
     {
         if (!firstRender || !RendererInfo.IsInteractive)
             return;
+        var module = await Js.InvokeAsync<IJSObjectReference>("import", "./Samples/ScanBox.razor.js");
+        if (_gone)
+        {
+            // The person opened another page meanwhile.
+            await module.DisposeAsync();
+            return;
+        }
+
+        _module = module;
         _self = DotNetObjectReference.Create(this);
-        _module = await Js.InvokeAsync<IJSObjectReference>("import", "./Samples/ScanBox.razor.js");
         _ear = await _module.InvokeAsync<IJSObjectReference>("listen", _box, _self);
     }
 
