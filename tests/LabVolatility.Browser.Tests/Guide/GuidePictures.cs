@@ -21,6 +21,11 @@ internal static class GuidePictures
             await visit.Page.Locator("main .trail-open").First.ClickAsync();
             await visit.Page.Locator(".trail-sheet").WaitForAsync();
         }, Shot.Desk),
+        new("analyst-hand-blend", DemoPerson.Analyst, async visit =>
+        {
+            await OpenTestAsync(visit, "ASTM D5191");
+            await visit.OpenAsync($"/samples/{new Uri(visit.Page.Url).Segments[2]}hand-blend");
+        }, Shot.Desk),
         new("analyst-keys", DemoPerson.Analyst, async visit =>
         {
             await OpenTestAsync(visit, "EN 13016-1");
@@ -37,6 +42,13 @@ internal static class GuidePictures
             await visit.Page.Locator("#decide-release").ClickAsync();
             await visit.Page.GetByRole(AriaRole.Dialog).WaitForAsync();
         }, Shot.Desk),
+        new("chemist-night", DemoPerson.OnCall, async visit =>
+        {
+            await OpenWaitingAsync(visit, "conforms");
+            await visit.OpenAsync(new Uri(visit.Page.Url).AbsolutePath.Replace("/batches/", "/night/", StringComparison.Ordinal));
+        }, Shot.Phone, Shot.PhoneDark),
+        new("chemist-on-call", DemoPerson.ShiftChemist, visit => visit.OpenAsync("/on-call"), Shot.Desk),
+        new("chemist-cargo", DemoPerson.ShiftChemist, visit => visit.OpenAsync("/batches/cargo/new"), Shot.Desk),
         new("chemist-check", DemoPerson.ShiftChemist, async visit =>
         {
             await visit.OpenAsync(await FirstReleasedAsync(visit));

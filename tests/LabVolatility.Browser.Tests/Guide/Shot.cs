@@ -14,5 +14,9 @@ internal sealed record Shot(Screen Screen, ColorScheme Scheme)
 
     public static Shot TabletDark { get; } = new(Screen.Tablet, ColorScheme.Dark);
 
+    public static Shot Phone { get; } = new(Screen.Phone, ColorScheme.Light);
+
+    public static Shot PhoneDark { get; } = new(Screen.Phone, ColorScheme.Dark);
+
     public override string ToString() => $"{Screen}-{(Scheme == ColorScheme.Dark ? "dark" : "light")}";
 }
